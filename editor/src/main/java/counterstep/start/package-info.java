@@ -1,0 +1,2 @@
+/** Decides what a start means: window or command line. Nothing else is decided here. */
+package counterstep.start;

@@ -1,0 +1,6 @@
+/** The document and everything that can be said about it; no window, no output format. */
+module counterstep.model {
+    requires com.fasterxml.jackson.databind;
+
+    exports counterstep.model;
+}
