@@ -2,5 +2,7 @@
 module counterstep.model {
     requires com.fasterxml.jackson.databind;
 
+    exports counterstep.edit;
+    exports counterstep.input;
     exports counterstep.model;
 }
