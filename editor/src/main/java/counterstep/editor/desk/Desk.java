@@ -1,0 +1,206 @@
+package counterstep.editor.desk;
+
+import counterstep.edit.Edit;
+import counterstep.editor.analysis.Analysis;
+import counterstep.editor.analysis.Analyst;
+import counterstep.model.Procedure;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.SwingUtilities;
+
+/**
+ * The one holder of what is open in a window. Used on the event thread only: every method refuses
+ * another thread with {@link IllegalStateException}.
+ */
+public final class Desk {
+    private final Analyst analyst;
+    private final History history = new History();
+    private final List<Consumer<DeskState>> stateListeners = new ArrayList<>();
+    private final List<Consumer<Analysis>> analysisListeners = new ArrayList<>();
+    private DeskState state;
+    private Optional<Analysis> analysis = Optional.empty();
+    private Optional<Procedure> saved;
+
+    /**
+     * A desk with a document that has no file yet.
+     *
+     * @param procedure what lies open
+     * @param analyst examines it, and each one that follows
+     */
+    public Desk(Procedure procedure, Analyst analyst) {
+        requireEventThread();
+        this.analyst = analyst;
+        this.state = new DeskState(procedure, Selection.NONE, Optional.empty(), 1);
+        this.saved = Optional.of(procedure);
+        analyst.onResult(this::analysed);
+        analyst.examine(procedure, state.generation());
+    }
+
+    /** A desk with an analyst on a thread of its own. */
+    public static Desk of(Procedure procedure) {
+        return new Desk(procedure, Analyst.onOwnThread());
+    }
+
+    /** What lies open now. */
+    public DeskState state() {
+        requireEventThread();
+        return state;
+    }
+
+    /** The newest analysis, marked if it is being renewed; empty before the first. */
+    public Optional<Analysis> analysis() {
+        requireEventThread();
+        return analysis;
+    }
+
+    /**
+     * Changes the document. An edit that changes nothing leaves no trace.
+     *
+     * @return empty if done; else the sentence that says why the edit has no meaning here, and all
+     *     is as before
+     */
+    public Optional<String> apply(Edit edit) {
+        requireEventThread();
+        Procedure before = state.procedure();
+        Procedure after;
+        try {
+            after = edit.apply(before);
+        } catch (IllegalArgumentException refused) {
+            return Optional.of(String.valueOf(refused.getMessage()));
+        }
+        if (!after.equals(before)) {
+            history.record(edit.name(), before);
+            show(after);
+        }
+        return Optional.empty();
+    }
+
+    /** Brings back the document before the last edit, if there is one. */
+    public void undo() {
+        requireEventThread();
+        history.undo(state.procedure()).ifPresent(this::show);
+    }
+
+    /** Brings back the document that the last undo left, if there is one. */
+    public void redo() {
+        requireEventThread();
+        history.redo(state.procedure()).ifPresent(this::show);
+    }
+
+    /** Name of the edit that undo would take back. */
+    public Optional<String> undoName() {
+        requireEventThread();
+        return history.undoName();
+    }
+
+    /** Name of the edit that redo would do again. */
+    public Optional<String> redoName() {
+        requireEventThread();
+        return history.redoName();
+    }
+
+    /** Selects; what is not in the document is left out. Raises no generation. */
+    public void select(Selection selection) {
+        requireEventThread();
+        Selection within = selection.within(state.procedure());
+        if (!within.equals(state.selection())) {
+            replace(new DeskState(state.procedure(), within, state.file(), state.generation()));
+        }
+    }
+
+    /** Lays another document on the desk, with no history; it counts as saved. */
+    public void opened(Procedure procedure, Optional<Path> file) {
+        requireEventThread();
+        history.clear();
+        saved = Optional.of(procedure);
+        begin(new DeskState(procedure, Selection.NONE, file, state.generation() + 1));
+    }
+
+    /**
+     * The document of a generation is safe in a file. What was changed meanwhile stays unsaved.
+     *
+     * @param generation of the state that was written
+     * @param file where it was written
+     */
+    public void saved(long generation, Path file) {
+        requireEventThread();
+        saved = Optional.of(state.procedure()).filter(open -> generation == state.generation());
+        replace(
+                new DeskState(
+                        state.procedure(),
+                        state.selection(),
+                        Optional.of(file),
+                        state.generation()));
+    }
+
+    /** Whether closing would lose work. */
+    public boolean unsaved() {
+        requireEventThread();
+        return saved.filter(kept -> kept == state.procedure()).isEmpty();
+    }
+
+    /** Tells a listener the state, now and whenever it changes. */
+    public void onState(Consumer<DeskState> listener) {
+        requireEventThread();
+        stateListeners.add(listener);
+        listener.accept(state);
+    }
+
+    /**
+     * Tells a listener the analysis: now if there is one, whenever a newer one is there, and when
+     * the last one begins to be renewed.
+     */
+    public void onAnalysis(Consumer<Analysis> listener) {
+        requireEventThread();
+        analysisListeners.add(listener);
+        analysis.ifPresent(listener);
+    }
+
+    private void show(Procedure procedure) {
+        begin(
+                new DeskState(
+                        procedure,
+                        state.selection().within(procedure),
+                        state.file(),
+                        state.generation() + 1));
+    }
+
+    private void begin(DeskState next) {
+        replace(next);
+        if (state == next) {
+            analysis.map(Analysis::beingRenewed).ifPresent(this::tell);
+            analyst.examine(next.procedure(), next.generation());
+        }
+    }
+
+    private void replace(DeskState next) {
+        state = next;
+        for (Consumer<DeskState> listener : List.copyOf(stateListeners)) {
+            if (state != next) {
+                return; // a listener changed it; everyone has been told the newer state
+            }
+            listener.accept(next);
+        }
+    }
+
+    private void analysed(Analysis result) {
+        requireEventThread();
+        if (result.generation() == state.generation()) {
+            tell(result);
+        }
+    }
+
+    private void tell(Analysis next) {
+        analysis = Optional.of(next);
+        List.copyOf(analysisListeners).forEach(listener -> listener.accept(next));
+    }
+
+    private static void requireEventThread() {
+        if (!SwingUtilities.isEventDispatchThread()) {
+            throw new IllegalStateException("the desk is used on the event thread only");
+        }
+    }
+}

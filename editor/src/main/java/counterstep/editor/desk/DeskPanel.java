@@ -1,0 +1,26 @@
+package counterstep.editor.desk;
+
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+
+/**
+ * A panel of the window: renders the desk's state, turns what the user does into an edit or a
+ * selection, and knows no other panel.
+ */
+public interface DeskPanel {
+    /** The name in its tab and in the Window menu, 'Findings'. */
+    String title();
+
+    /** What is shown; the same one each time. It paints its own head. */
+    JComponent component();
+
+    /**
+     * Tells a listener, now and later, what stands beside the title in a tab, '4'; may be empty.
+     */
+    default void onCount(Consumer<String> listener) {
+        listener.accept("");
+    }
+
+    /** Makes an edit of what is typed but not yet handed in: asked before saving and exporting. */
+    default void handIn() {}
+}

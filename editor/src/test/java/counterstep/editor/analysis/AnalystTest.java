@@ -1,0 +1,59 @@
+package counterstep.editor.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import counterstep.model.Procedure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Executor;
+import org.junit.jupiter.api.Test;
+
+class AnalystTest {
+    private static final Procedure FAN = Procedure.titled("fan", "Fan");
+    private static final Procedure LID = Procedure.titled("lid", "Lid");
+
+    private final List<Runnable> work = new ArrayList<>();
+    private final List<Runnable> tellings = new ArrayList<>();
+    private final List<Long> told = new ArrayList<>();
+
+    private Analyst analyst(Executor worker, Executor teller) {
+        Analyst analyst = new Analyst(worker, teller);
+        analyst.onResult(result -> told.add(result.generation()));
+        return analyst;
+    }
+
+    private static void runAll(List<Runnable> tasks) {
+        List.copyOf(tasks).forEach(Runnable::run);
+        tasks.clear();
+    }
+
+    @Test
+    void aResultCarriesItsGeneration() {
+        analyst(Runnable::run, Runnable::run).examine(FAN, 7);
+        assertEquals(List.of(7L), told);
+    }
+
+    @Test
+    void workThatWasOvertakenBeforeItBeganIsNotDone() {
+        Analyst analyst = analyst(work::add, tellings::add);
+        analyst.examine(FAN, 1);
+        analyst.examine(LID, 2);
+        runAll(work);
+        assertEquals(1, tellings.size());
+        runAll(tellings);
+        assertEquals(List.of(2L), told);
+    }
+
+    @Test
+    void aResultThatIsOvertakenOnItsWayIsNeverTold() {
+        Analyst analyst = analyst(work::add, tellings::add);
+        analyst.examine(FAN, 1);
+        runAll(work);
+        analyst.examine(LID, 2);
+        runAll(tellings);
+        assertEquals(List.of(), told);
+        runAll(work);
+        runAll(tellings);
+        assertEquals(List.of(2L), told);
+    }
+}
