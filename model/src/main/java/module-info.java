@@ -4,5 +4,6 @@ module counterstep.model {
 
     exports counterstep.edit;
     exports counterstep.input;
+    exports counterstep.ledger;
     exports counterstep.model;
 }

@@ -1,0 +1,110 @@
+package counterstep.ledger;
+
+import counterstep.model.Action;
+import counterstep.model.Index;
+import counterstep.model.Item;
+import counterstep.model.ItemId;
+import counterstep.model.Procedure;
+import counterstep.model.Step;
+import counterstep.model.StepId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** One run through the steps in page order. */
+final class Replay {
+    private record Lack(Demand demand, int found) {}
+
+    private record Moment(
+            StepId step,
+            int place,
+            Action what,
+            ItemState before,
+            ItemState after,
+            List<Lack> lacks) {}
+
+    private final Index index;
+    private final Rules rules;
+    private final Power power;
+    private final Tally tally;
+    private final Map<ItemId, Timeline> timelines = new LinkedHashMap<>();
+    private final List<Moment> moments = new ArrayList<>();
+
+    Replay(Index index) {
+        this.index = index;
+        this.rules = new Rules(index);
+        this.power = new Power(index, rules.around());
+        Procedure procedure = index.procedure();
+        this.tally = new Tally(procedure.items());
+        procedure
+                .items()
+                .forEach(item -> timelines.put(item.id(), new Timeline(StateOf.item(item, tally))));
+        for (int page = 0; page < procedure.steps().size(); page++) {
+            run(page, procedure.steps().get(page));
+        }
+    }
+
+    private void run(int page, Step step) {
+        for (int place = 0; place < step.actions().size(); place++) {
+            Action action = step.actions().get(place);
+            ItemState before = stateOf(action);
+            power.before(action, tally);
+            Row row = rules.rowOf(action);
+            List<Lack> lacks = lacks(row);
+            row.effects().forEach(tally::apply);
+            power.after(action, tally);
+            row.effects().forEach(effect -> remember(page, index.item(effect.item())));
+            rules.around().sources().forEach(source -> remember(page, source));
+            moments.add(new Moment(step.id(), place, action, before, stateOf(action), lacks));
+        }
+    }
+
+    private List<Lack> lacks(Row row) {
+        return row.demands().stream()
+                .map(demand -> new Lack(demand, demand.sum(tally)))
+                .filter(lack -> lack.found() < lack.demand().least())
+                .toList();
+    }
+
+    private void remember(int page, Item item) {
+        timelines.get(item.id()).add(page, StateOf.item(item, tally));
+    }
+
+    private ItemState stateOf(Action action) {
+        return action.item().map(id -> StateOf.item(index.item(id), tally)).orElse(NoState.NONE);
+    }
+
+    Map<ItemId, Timeline> timelines() {
+        return timelines;
+    }
+
+    /** The actions with what failed, judged by how the counters end. */
+    List<Happening> happenings() {
+        return moments.stream().map(this::happening).toList();
+    }
+
+    private Happening happening(Moment moment) {
+        List<Failure> failures = moment.lacks().stream().map(this::failure).toList();
+        return new Happening(
+                moment.step(),
+                moment.place(),
+                moment.what(),
+                moment.before(),
+                moment.after(),
+                failures);
+    }
+
+    private Failure failure(Lack lack) {
+        Demand demand = lack.demand();
+        boolean balanced = lack.found() - demand.sum(tally) >= demand.least();
+        return new Failure(
+                demand.kind(),
+                demand.about(),
+                demand.least(),
+                lack.found(),
+                balanced && !demand.impossible(),
+                demand.impossible(),
+                Detail.of(demand, index.item(demand.about())));
+    }
+}
