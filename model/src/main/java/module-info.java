@@ -2,8 +2,11 @@
 module counterstep.model {
     requires com.fasterxml.jackson.databind;
 
+    exports counterstep.check;
+    exports counterstep.check.completeness;
     exports counterstep.edit;
     exports counterstep.input;
     exports counterstep.ledger;
     exports counterstep.model;
+    exports counterstep.review;
 }

@@ -5,11 +5,14 @@ import counterstep.model.Action;
 import counterstep.model.Index;
 import counterstep.model.ItemId;
 import counterstep.model.Procedure;
+import counterstep.model.Setting;
 import counterstep.model.StepId;
+import counterstep.model.Verb;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.ToIntFunction;
 
 /**
@@ -127,6 +130,28 @@ public final class Ledger {
     /** The actions on one item, in replay order. */
     public List<Happening> happenings(ItemId item) {
         return happenings.stream().filter(happening -> names(happening.what(), item)).toList();
+    }
+
+    /** The actions on one item with one of these verbs, in replay order. */
+    public List<Happening> happenings(ItemId item, Verb... verbs) {
+        Set<Verb> wanted = Set.of(verbs);
+        return happenings(item).stream()
+                .filter(happening -> wanted.contains(happening.what().verb()))
+                .toList();
+    }
+
+    /** The actions that disturb a setting, in replay order. */
+    public List<Happening> disturbing(Setting setting) {
+        return happenings.stream()
+                .filter(happening -> Turn.disturbs(happening.what().verb()))
+                .filter(
+                        happening ->
+                                happening
+                                        .what()
+                                        .item()
+                                        .filter(setting.belongsTo()::contains)
+                                        .isPresent())
+                .toList();
     }
 
     private static boolean names(Action action, ItemId item) {

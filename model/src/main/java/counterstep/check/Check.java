@@ -1,0 +1,12 @@
+package counterstep.check;
+
+import java.util.stream.Stream;
+
+/** Looks for one fault. Without state: the same facts give the same findings. */
+public interface Check {
+    /** What it looks for. */
+    About about();
+
+    /** A finding for each place where the fault is; none where there is none. */
+    Stream<Finding> examine(Facts facts);
+}

@@ -1,0 +1,24 @@
+package counterstep.check;
+
+/**
+ * What a sentence speaks of.
+ *
+ * @param text its words
+ * @param plural whether its verb stands in the plural
+ */
+public record Noun(String text, boolean plural) {
+    /** The words with a capital, to begin a sentence. */
+    public String start() {
+        return Phrases.sentence(text);
+    }
+
+    /** The one verb form or the other. */
+    public String verb(String one, String many) {
+        return plural ? many : one;
+    }
+
+    /** Both, with an 'and' between. */
+    public Noun and(String more) {
+        return new Noun(text + " and " + more, true);
+    }
+}

@@ -1,0 +1,37 @@
+package counterstep.check.completeness;
+
+import counterstep.check.About;
+import counterstep.check.Check;
+import counterstep.check.Ending;
+import counterstep.check.Facts;
+import counterstep.check.Finding;
+import counterstep.check.Phrases;
+import counterstep.check.Remainder;
+import counterstep.model.Severity;
+import java.util.stream.Stream;
+
+/** A source that is isolated has to come back; where a connector isolates it, left open tells. */
+final class PowerNotRestored implements Check {
+    @Override
+    public About about() {
+        return new About(
+                "power-not-restored",
+                Severity.ERROR,
+                "An energy source is still isolated when all is done.");
+    }
+
+    @Override
+    public Stream<Finding> examine(Facts facts) {
+        return facts.endings().all(Remainder.NO_POWER).stream()
+                .map(ending -> finding(facts, ending));
+    }
+
+    private Finding finding(Facts facts, Ending ending) {
+        String message =
+                facts.phrases().name(ending.item())
+                        + " is isolated in "
+                        + facts.phrases().steps(ending.steps())
+                        + " and its power never restored.";
+        return about().finding(Phrases.sentence(message), facts.stepsOf(ending), ending.items());
+    }
+}

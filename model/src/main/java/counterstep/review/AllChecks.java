@@ -1,0 +1,16 @@
+package counterstep.review;
+
+import counterstep.check.Check;
+import counterstep.check.completeness.CompletenessChecks;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The list of all checks. */
+public final class AllChecks {
+    private AllChecks() {}
+
+    /** Every check, group by group, in the order in which users see them. */
+    public static List<Check> list() {
+        return Stream.of(CompletenessChecks.all()).flatMap(List::stream).toList();
+    }
+}
