@@ -2,11 +2,12 @@
 module counterstep.model {
     requires com.fasterxml.jackson.databind;
 
-    exports counterstep.check;
     exports counterstep.check.completeness;
+    exports counterstep.check;
     exports counterstep.edit;
     exports counterstep.input;
     exports counterstep.ledger;
+    exports counterstep.links;
     exports counterstep.model;
     exports counterstep.review;
 }

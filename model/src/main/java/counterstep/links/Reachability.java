@@ -1,0 +1,35 @@
+package counterstep.links;
+
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * Which place can be reached from which along one link or more: a bit matrix, closed by the method
+ * of Warshall (1962, from memory), which needs no order and so copes with loops. Time n² · n / 64.
+ */
+final class Reachability {
+    private final BitSet[] reached;
+
+    Reachability(List<List<Integer>> next) {
+        reached = new BitSet[next.size()];
+        for (int from = 0; from < reached.length; from++) {
+            reached[from] = new BitSet(reached.length);
+            next.get(from).forEach(reached[from]::set);
+        }
+        for (int through = 0; through < reached.length; through++) {
+            for (BitSet row : reached) {
+                if (row.get(through)) {
+                    row.or(reached[through]);
+                }
+            }
+        }
+    }
+
+    boolean reaches(int from, int to) {
+        return reached[from].get(to);
+    }
+
+    int size() {
+        return reached.length;
+    }
+}
