@@ -10,4 +10,5 @@ module counterstep.model {
     exports counterstep.links;
     exports counterstep.model;
     exports counterstep.review;
+    exports counterstep.toolchange;
 }
