@@ -9,6 +9,7 @@ module counterstep.model {
     exports counterstep.ledger;
     exports counterstep.links;
     exports counterstep.model;
+    exports counterstep.plan;
     exports counterstep.review;
     exports counterstep.toolchange;
 }
