@@ -46,8 +46,7 @@ public record DeleteItem(ItemId item) implements Edit {
                 block.language(),
                 block.skill(),
                 block.conditions(),
-                block.cautions().stream().map(this::hazard).toList(),
-                block.extras());
+                block.cautions().stream().map(this::hazard).toList());
     }
 
     private Step step(Step step) {

@@ -3,7 +3,8 @@ package counterstep.model;
 import java.util.List;
 
 /**
- * What stands at the head of the document.
+ * What stands at the head of the document. Its components are fields of the document's own object,
+ * whose unknown fields the procedure keeps.
  *
  * @param title what the procedure does
  * @param device on what
@@ -12,7 +13,6 @@ import java.util.List;
  * @param skill who may do it: layman, generalist, expert; may be empty
  * @param conditions what must hold before the work starts
  * @param cautions hazards of the whole work, printed before everything
- * @param extras unknown fields
  */
 public record TitleBlock(
         String title,
@@ -21,8 +21,7 @@ public record TitleBlock(
         String language,
         String skill,
         List<String> conditions,
-        List<Hazard> cautions,
-        Extras extras) {
+        List<Hazard> cautions) {
     /** Copies the lists. */
     public TitleBlock {
         conditions = List.copyOf(conditions);
@@ -31,7 +30,6 @@ public record TitleBlock(
 
     /** A title alone. */
     public static TitleBlock titled(String title) {
-        return new TitleBlock(
-                title, new Device("", "", ""), "", "en", "", List.of(), List.of(), Extras.NONE);
+        return new TitleBlock(title, new Device("", "", ""), "", "en", "", List.of(), List.of());
     }
 }
