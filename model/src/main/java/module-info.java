@@ -10,6 +10,7 @@ module counterstep.model {
     exports counterstep.ledger;
     exports counterstep.links;
     exports counterstep.model;
+    exports counterstep.mirror;
     exports counterstep.plan;
     exports counterstep.review;
     exports counterstep.store;

@@ -1,0 +1,7 @@
+package counterstep.mirror;
+
+/** Left, where the work goes down into the device, or right, where it comes back up. */
+public enum Column {
+    LEFT,
+    RIGHT
+}
