@@ -1,27 +1,66 @@
 package counterstep.editor.analysis;
 
+import counterstep.check.Facts;
+import counterstep.ledger.Ledger;
+import counterstep.links.Precedence;
+import counterstep.mirror.MirrorLayout;
 import counterstep.model.Index;
 import counterstep.model.Procedure;
+import counterstep.plan.CriticalPath;
+import counterstep.review.Review;
+import counterstep.toolchange.ToolChanges;
+import counterstep.toolchange.Tooling;
+import java.util.Optional;
 
 /**
  * What is derived from one state of the document.
  *
  * @param generation of the state it was derived from
  * @param renewing whether the document has changed since and a newer analysis is on its way
- * @param index the document it was derived from, and look-ups in it
+ * @param facts the document, look-ups in it, the state of every item
+ * @param review the findings
+ * @param precedence what the links allow
+ * @param criticalPath times and critical paths; empty if the links run in a loop
+ * @param tooling the tool of every action
+ * @param toolChanges tool changes in page order
+ * @param mirror where steps stand
  */
-public record Analysis(long generation, boolean renewing, Index index) {
-    static Analysis of(Procedure procedure, long generation) {
-        return new Analysis(generation, false, Index.of(procedure));
-    }
-
+public record Analysis(
+        long generation,
+        boolean renewing,
+        Facts facts,
+        Review review,
+        Precedence precedence,
+        Optional<CriticalPath> criticalPath,
+        Tooling tooling,
+        ToolChanges toolChanges,
+        MirrorLayout mirror) {
     /** The document it was derived from; steps of it may be gone meanwhile. */
     public Procedure procedure() {
-        return index.procedure();
+        return facts.procedure();
+    }
+
+    /** Look-ups in the document it was derived from. */
+    public Index index() {
+        return facts.index();
+    }
+
+    /** The state of every item, in page order. */
+    public Ledger ledger() {
+        return facts.ledger();
     }
 
     /** This analysis while a newer one is on its way. */
     public Analysis beingRenewed() {
-        return new Analysis(generation, true, index);
+        return new Analysis(
+                generation,
+                true,
+                facts,
+                review,
+                precedence,
+                criticalPath,
+                tooling,
+                toolChanges,
+                mirror);
     }
 }

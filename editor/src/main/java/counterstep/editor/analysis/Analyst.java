@@ -3,8 +3,11 @@ package counterstep.editor.analysis;
 import counterstep.model.Procedure;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
 
 /**
@@ -12,10 +15,14 @@ import javax.swing.SwingUtilities;
  * newer one is given up between two stages, and its result is never told.
  */
 public final class Analyst {
+    private static final Logger LOG = Logger.getLogger(Analyst.class.getName());
+
     private final Executor worker;
     private final Executor teller;
     private final AtomicLong newest = new AtomicLong();
+    private final AtomicBoolean complained = new AtomicBoolean();
     private Consumer<Analysis> listener = result -> {};
+    private Consumer<String> troubleListener = sentence -> {};
 
     /**
      * An analyst who has nothing to do yet.
@@ -45,6 +52,11 @@ public final class Analyst {
         this.listener = told;
     }
 
+    /** Who is told, once, in a sentence, that an analysis failed; the cause is in the log. */
+    public void onTrouble(Consumer<String> told) {
+        this.troubleListener = told;
+    }
+
     /** Takes up a document and gives up the one before; returns at once. */
     public void examine(Procedure procedure, long generation) {
         newest.set(generation);
@@ -52,11 +64,15 @@ public final class Analyst {
     }
 
     private void work(Procedure procedure, long generation) {
-        if (overtaken(generation)) {
-            return;
+        try {
+            Stages.run(procedure, generation, () -> overtaken(generation))
+                    .ifPresent(result -> teller.execute(() -> tell(result)));
+        } catch (RuntimeException failure) {
+            LOG.log(Level.SEVERE, "an analysis failed", failure);
+            if (complained.compareAndSet(false, true)) {
+                teller.execute(() -> troubleListener.accept(sentence(failure)));
+            }
         }
-        Analysis result = Analysis.of(procedure, generation);
-        teller.execute(() -> tell(result));
     }
 
     private void tell(Analysis result) {
@@ -67,5 +83,11 @@ public final class Analyst {
 
     private boolean overtaken(long generation) {
         return newest.get() != generation;
+    }
+
+    private static String sentence(RuntimeException failure) {
+        return "The checks failed on this document (%s); findings and plan stay as they were, and"
+                        .formatted(failure.getClass().getSimpleName())
+                + " your work is not touched.";
     }
 }

@@ -159,6 +159,12 @@ public final class Desk {
         analysis.ifPresent(listener);
     }
 
+    /** Tells a listener, once, in a sentence, that an analysis failed. */
+    public void onTrouble(Consumer<String> listener) {
+        requireEventThread();
+        analyst.onTrouble(listener);
+    }
+
     private void show(Procedure procedure) {
         begin(
                 new DeskState(

@@ -3,9 +3,12 @@ package counterstep.editor.analysis;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import counterstep.model.Procedure;
+import counterstep.testing.Networks;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 class AnalystTest {
@@ -31,6 +34,22 @@ class AnalystTest {
     void aResultCarriesItsGeneration() {
         analyst(Runnable::run, Runnable::run).examine(FAN, 7);
         assertEquals(List.of(7L), told);
+    }
+
+    @Test
+    void aDocumentThatIsOvertakenHalfWayIsGivenUp() {
+        AtomicInteger asked = new AtomicInteger();
+        Optional<Analysis> result = Stages.run(FAN, 1, () -> asked.incrementAndGet() > 3);
+        assertEquals(Optional.empty(), result);
+        assertEquals(4, asked.get());
+    }
+
+    @Test
+    void linksInALoopLeaveThePlanEmptyAndAllElseThere() {
+        Procedure loop = Networks.linked("s1 s2", "s1-s2", "s2-s1");
+        Analysis result = Stages.run(loop, 1, () -> false).orElseThrow();
+        assertEquals(Optional.empty(), result.criticalPath());
+        assertEquals(2, result.mirror().cells().size());
     }
 
     @Test

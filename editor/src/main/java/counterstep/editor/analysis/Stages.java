@@ -1,0 +1,64 @@
+package counterstep.editor.analysis;
+
+import counterstep.check.Facts;
+import counterstep.links.Precedence;
+import counterstep.mirror.MirrorLayout;
+import counterstep.model.Procedure;
+import counterstep.plan.CriticalPath;
+import counterstep.review.Review;
+import counterstep.toolchange.ToolChanges;
+import counterstep.toolchange.Tooling;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+
+/** The stages of an analysis, in order of cost; given up between two of them when overtaken. */
+final class Stages {
+    private final BooleanSupplier overtaken;
+
+    private Stages(BooleanSupplier overtaken) {
+        this.overtaken = overtaken;
+    }
+
+    /** Derives everything; empty if a newer document overtook this one meanwhile. */
+    static Optional<Analysis> run(Procedure procedure, long generation, BooleanSupplier overtaken) {
+        try {
+            return Optional.of(new Stages(overtaken).all(procedure, generation));
+        } catch (Overtaken givenUp) {
+            return Optional.empty();
+        }
+    }
+
+    private Analysis all(Procedure procedure, long generation) {
+        Facts facts = stage(() -> Facts.of(procedure));
+        Review review = stage(() -> Review.of(facts));
+        Tooling tooling = stage(() -> Tooling.of(procedure));
+        ToolChanges changes = stage(() -> ToolChanges.inPageOrder(procedure, tooling));
+        MirrorLayout mirror = stage(() -> MirrorLayout.of(procedure));
+        Precedence precedence = stage(() -> Precedence.of(procedure));
+        Optional<CriticalPath> plan =
+                stage(
+                        () ->
+                                precedence.loop().isPresent()
+                                        ? Optional.empty()
+                                        : Optional.of(CriticalPath.of(procedure, precedence)));
+        return new Analysis(
+                generation, false, facts, review, precedence, plan, tooling, changes, mirror);
+    }
+
+    private <T> T stage(Supplier<T> work) {
+        if (overtaken.getAsBoolean()) {
+            throw new Overtaken();
+        }
+        return work.get();
+    }
+
+    /** A newer document is there: the rest is not worth doing. */
+    private static final class Overtaken extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        Overtaken() {
+            super("overtaken", null, false, false);
+        }
+    }
+}
