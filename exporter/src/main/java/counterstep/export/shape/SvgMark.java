@@ -43,7 +43,7 @@ public final class SvgMark {
     }
 
     /** The path data of an outline, coordinates to two places. */
-    static String data(Shape outline) {
+    public static String data(Shape outline) {
         StringBuilder data = new StringBuilder();
         double[] points = new double[6];
         for (PathIterator at = outline.getPathIterator(null); !at.isDone(); at.next()) {

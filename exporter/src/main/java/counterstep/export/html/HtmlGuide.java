@@ -1,0 +1,28 @@
+package counterstep.export.html;
+
+import counterstep.export.Exporter;
+import counterstep.export.Print;
+import counterstep.export.guide.Guide;
+import counterstep.store.OutputFolder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The guide as NAME.guide.html: one file, no script, nothing loaded from elsewhere. */
+public final class HtmlGuide implements Exporter {
+    @Override
+    public String id() {
+        return "html";
+    }
+
+    @Override
+    public String name() {
+        return "Guide, HTML";
+    }
+
+    @Override
+    public List<Path> write(Print print, OutputFolder folder) {
+        byte[] page = Page.of(Guide.of(print)).getBytes(StandardCharsets.UTF_8);
+        return List.of(folder.write(print.baseName() + ".guide.html", page));
+    }
+}

@@ -1,0 +1,82 @@
+package counterstep.export.html;
+
+import counterstep.export.guide.PhotoBlock;
+import counterstep.export.picture.CalloutFigure;
+import counterstep.export.picture.EncodedPicture;
+import counterstep.export.shape.SvgMark;
+import counterstep.model.Callout;
+import counterstep.model.Numbers;
+import java.awt.Shape;
+
+/** Sets a photo with its callouts over it, or a named empty frame where there is no photo. */
+final class PhotoSetter {
+    /** Width in which callouts are laid out; the drawing scales with the photo. */
+    private static final double WIDTH = 400;
+
+    private final Markup markup;
+
+    PhotoSetter(Markup markup) {
+        this.markup = markup;
+    }
+
+    void set(PhotoBlock photo) {
+        markup.open("figure");
+        photo.picture()
+                .encoded()
+                .ifPresentOrElse(picture -> shown(photo, picture), () -> lacking(photo));
+        if (!photo.seenFrom().isBlank()) {
+            markup.element("figcaption", "seen from " + photo.seenFrom());
+        }
+        markup.close();
+    }
+
+    private void shown(PhotoBlock photo, EncodedPicture picture) {
+        boolean tall = picture.height() * 4 > picture.width() * 5;
+        markup.open("div", "class", tall ? "photo tall" : "photo");
+        markup.open(
+                "img",
+                "src",
+                picture.dataUri(),
+                "width",
+                Integer.toString(picture.width()),
+                "height",
+                Integer.toString(picture.height()),
+                "alt",
+                photo.alternative());
+        if (!photo.callouts().isEmpty()) {
+            double height = WIDTH * picture.height() / picture.width();
+            markup.own("<svg aria-hidden=\"true\" viewBox=\"0 0 " + Numbers.plain(WIDTH));
+            markup.own(" " + Numbers.plain(height) + "\">");
+            photo.callouts().forEach(callout -> callout(callout, height));
+            markup.own("</svg>");
+        }
+        markup.close();
+    }
+
+    private void callout(Callout callout, double height) {
+        CalloutFigure figure = CalloutFigure.of(callout, WIDTH, height);
+        path("rim", CalloutFigure.rim(figure.leader(), figure.radius()));
+        path("rim", CalloutFigure.rim(figure.disc(), figure.radius()));
+        path("ink", figure.leader());
+        path("ink", figure.disc());
+        markup.own("<text x=\"" + Numbers.plain(figure.disc().getCenterX()));
+        double baseline = figure.disc().getCenterY() + figure.radius() * 0.46;
+        markup.own("\" y=\"" + Numbers.plain(baseline) + "\">");
+        markup.text(Integer.toString(callout.number())).own("</text>");
+    }
+
+    private void path(String kind, Shape outline) {
+        String data = SvgMark.data(outline);
+        if (!data.isEmpty()) {
+            markup.own("<path class=\"" + kind + "\" d=\"" + data + "\"/>");
+        }
+    }
+
+    private void lacking(PhotoBlock photo) {
+        markup.open("div", "class", "frame");
+        markup.element("span", photo.picture().trouble(), "class", "trouble");
+        markup.element("span", photo.file());
+        markup.element("span", photo.alternative());
+        markup.close();
+    }
+}

@@ -1,0 +1,134 @@
+package counterstep.export.html;
+
+import counterstep.export.guide.ActionRow;
+import counterstep.export.guide.HazardBlock;
+import counterstep.export.guide.StepBlock;
+import counterstep.export.guide.ToolTag;
+import counterstep.export.shape.DriveShape;
+import counterstep.export.shape.ItemShape;
+import counterstep.export.shape.SvgMark;
+import counterstep.model.Drive;
+import counterstep.model.Part;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Sets one step: number and box in the margin, notices, tool, what to do, photos at the right. */
+final class StepSetter {
+    private static final double MARK = 16;
+
+    private final Markup markup;
+
+    StepSetter(Markup markup) {
+        this.markup = markup;
+    }
+
+    void set(StepBlock step) {
+        String number = Integer.toString(step.number());
+        String kind = step.photos().isEmpty() ? "step" : "step with-photo";
+        markup.open("li", "class", kind, "value", number, "id", "step-" + number);
+        markup.open("div", "class", "margin");
+        markup.element("span", number, "class", "number");
+        markup.element("span", "", "class", "box").close();
+        markup.open("div", "class", "work");
+        tags(step.tools());
+        hazards(step.hazards());
+        markup.element("h3", step.title().isBlank() ? "Step " + number : step.title());
+        if (!step.text().isEmpty()) {
+            markup.open("div", "class", "text");
+            new TextSetter(markup).set(step.text());
+            markup.close();
+        }
+        actions(step.actions());
+        step.remarks().forEach(remark -> markup.element("p", remark, "class", "remark"));
+        then(step.then());
+        markup.close();
+        photos(step);
+        markup.close();
+    }
+
+    private void tags(List<ToolTag> tools) {
+        if (tools.isEmpty()) {
+            return;
+        }
+        markup.open("p", "class", "tools");
+        tools.forEach(this::tag);
+        markup.close();
+    }
+
+    private void tag(ToolTag tool) {
+        markup.open("span", "class", "tool").text("tool: ");
+        mark(tool.drive());
+        markup.text(tool.label()).close().text(" ");
+    }
+
+    /** The notices, each with its signal word in a black block. */
+    void hazards(List<HazardBlock> hazards) {
+        for (HazardBlock hazard : hazards) {
+            markup.open("div", "class", "hazard");
+            markup.element("strong", hazard.signal().name(), "class", "signal");
+            markup.element("p", String.join(" ", hazard.sentences())).close();
+        }
+    }
+
+    private void actions(List<ActionRow> actions) {
+        if (actions.isEmpty()) {
+            return;
+        }
+        markup.open("ul", "class", "actions");
+        actions.forEach(this::action);
+        markup.close();
+    }
+
+    private void action(ActionRow action) {
+        markup.open("li");
+        markup.element("span", action.verb(), "class", "verb").text(" ");
+        markup.open("span");
+        action.tools().forEach(this::tag);
+        action.item()
+                .filter(item -> !(item instanceof Part))
+                .ifPresent(item -> markup.own(SvgMark.element(ItemShape.of(item), MARK)).text(" "));
+        String details = String.join(", ", action.details());
+        markup.text(action.what());
+        markup.text(action.what().isEmpty() || details.isEmpty() ? "" : ", ").text(details);
+        if (!action.callouts().isEmpty()) {
+            String numbers =
+                    action.callouts().stream()
+                            .map(number -> "(" + number + ")")
+                            .collect(Collectors.joining(" "));
+            markup.text(" ").element("span", numbers, "class", "callouts");
+        }
+        action.blank()
+                .ifPresent(
+                        blank -> {
+                            markup.text(" ").open("span", "class", "reading");
+                            markup.text(blank.label()).text(" ");
+                            markup.element("span", "", "class", "blank");
+                            markup.text(" " + blank.unit()).close();
+                        });
+        markup.close().close();
+    }
+
+    private void then(List<String> then) {
+        if (then.isEmpty()) {
+            return;
+        }
+        markup.open("p", "class", "then");
+        then.forEach(part -> markup.element("span", part).text(" "));
+        markup.close();
+    }
+
+    private void photos(StepBlock step) {
+        if (step.photos().isEmpty()) {
+            return;
+        }
+        markup.open("div", "class", "photos");
+        step.photos().forEach(new PhotoSetter(markup)::set);
+        markup.close();
+    }
+
+    /** The mark of a drive, where there is one. */
+    void mark(Optional<Drive> drive) {
+        drive.ifPresent(known -> markup.own(SvgMark.element(DriveShape.of(known), MARK)).text(" "));
+    }
+}
