@@ -2,6 +2,7 @@ package counterstep.mirror;
 
 import counterstep.model.ItemId;
 import counterstep.model.StepId;
+import counterstep.model.Verb;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +22,10 @@ final class Counterparts {
 
     Counterparts(List<Pair> pairs) {
         Set<Taken> returned = new HashSet<>();
+        Set<ItemId> removed = new HashSet<>();
+        pairs.stream()
+                .filter(pair -> pair.offVerb() == Verb.REMOVE)
+                .forEach(pair -> removed.add(pair.item()));
         for (Pair pair : pairs) {
             Taken taken = new Taken(pair.off(), pair.item());
             if (pair.back().isPresent()) {
@@ -29,7 +34,7 @@ final class Counterparts {
                 if (returned.add(taken)) {
                     firstReturns.merge(ends, 1, Integer::sum);
                 }
-            } else if (!returned.contains(taken)) {
+            } else if (!returned.contains(taken) && !toldByRemoval(pair, removed)) {
                 add(missing.computeIfAbsent(pair.off(), key -> new LinkedHashMap<>()), pair);
             }
         }

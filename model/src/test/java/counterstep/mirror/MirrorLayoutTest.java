@@ -76,6 +76,13 @@ final class MirrorLayoutTest {
     }
 
     @Test
+    void screwsThatAreBackButOnlyFingerTightHaveNoEmptyPlace() {
+        assertEquals(
+                List.of("1|-", "2|3"), rows("T loosen f1 3", "T remove f1 3", "R reinstall! f1 3"));
+        assertEquals(List.of("1|?"), rows("T loosen f1 3"));
+    }
+
+    @Test
     void prepareStandsAboveVerifyAtTheTopRightAndServiceAcrossTheFoot() {
         assertEquals(
                 List.of("1|-", "-|7", "2|6", "3|-", "4|5"),
