@@ -40,6 +40,11 @@ final class Counterparts {
         }
     }
 
+    /** Loosened first and then taken out: the empty place of the removal tells it. */
+    private static boolean toldByRemoval(Pair pair, Set<ItemId> removed) {
+        return pair.offVerb() == Verb.LOOSEN && removed.contains(pair.item());
+    }
+
     /**
      * Of two pairs of one item between the same steps, loosened and taken out, the larger counts.
      */
