@@ -3,7 +3,6 @@ package counterstep.links;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
-import java.util.LinkedList;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,10 +35,11 @@ final class Loop {
                 }
             }
         }
-        LinkedList<Integer> loop = new LinkedList<>(List.of(start));
+        Deque<Integer> rest = new ArrayDeque<>();
         for (int place = cameFrom[start]; place != start; place = cameFrom[place]) {
-            loop.add(1, place);
+            rest.addFirst(place);
         }
-        return List.copyOf(loop);
+        rest.addFirst(start);
+        return List.copyOf(rest);
     }
 }

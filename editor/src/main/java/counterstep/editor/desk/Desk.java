@@ -137,6 +137,7 @@ public final class Desk {
     }
 
     /** Whether closing would lose work. */
+    @SuppressWarnings("ReferenceEquality") // the very document that was saved, not one like it
     public boolean unsaved() {
         requireEventThread();
         return saved.filter(kept -> kept == state.procedure()).isEmpty();
@@ -174,6 +175,7 @@ public final class Desk {
                         state.generation() + 1));
     }
 
+    @SuppressWarnings("ReferenceEquality") // a listener may have put a newer state in its place
     private void begin(DeskState next) {
         replace(next);
         if (state == next) {
@@ -182,6 +184,7 @@ public final class Desk {
         }
     }
 
+    @SuppressWarnings("ReferenceEquality") // a listener may have put a newer state in its place
     private void replace(DeskState next) {
         state = next;
         for (Consumer<DeskState> listener : List.copyOf(stateListeners)) {
