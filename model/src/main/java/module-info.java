@@ -2,15 +2,20 @@
 module counterstep.model {
     requires com.fasterxml.jackson.core;
 
-    exports counterstep.check;
     exports counterstep.check.completeness;
+    exports counterstep.check.equipment;
+    exports counterstep.check.safety;
+    exports counterstep.check.sequence;
+    exports counterstep.check.wording;
+    exports counterstep.check;
     exports counterstep.edit;
+    exports counterstep.handbook;
     exports counterstep.input;
     exports counterstep.json;
     exports counterstep.ledger;
     exports counterstep.links;
-    exports counterstep.model;
     exports counterstep.mirror;
+    exports counterstep.model;
     exports counterstep.plan;
     exports counterstep.review;
     exports counterstep.store;

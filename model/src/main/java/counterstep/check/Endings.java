@@ -4,6 +4,7 @@ import counterstep.ledger.FailureKind;
 import counterstep.ledger.Happening;
 import counterstep.ledger.Ledger;
 import counterstep.ledger.Turn;
+import counterstep.model.EnergySource;
 import counterstep.model.Hold;
 import counterstep.model.Index;
 import counterstep.model.Item;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -22,11 +24,13 @@ import java.util.stream.Stream;
  * it, unless somebody put these back apart from it.
  */
 public final class Endings {
+    private final Index index;
     private final Ledger ledger;
     private final Map<ItemId, List<Ending>> single;
     private final List<Ending> faults = new ArrayList<>();
 
     Endings(Index index, Ledger ledger) {
+        this.index = index;
         this.ledger = ledger;
         this.single =
                 index.procedure().items().stream()
@@ -105,8 +109,24 @@ public final class Endings {
         return of(item).stream().anyMatch(end -> end.remainder() == Remainder.TOO_MANY);
     }
 
+    /** The connectors that isolate a source, or one that it hangs on. */
+    private Stream<ItemId> plugs(ItemId source) {
+        List<ItemId> plugs = new ArrayList<>();
+        Set<ItemId> seen = new HashSet<>();
+        Optional<ItemId> next = Optional.of(source);
+        while (next.isPresent() && seen.add(next.get())) {
+            EnergySource link = (EnergySource) index.item(next.get());
+            link.isolatedBy().ifPresent(plugs::add);
+            next = link.dependsOn().filter(id -> index.item(id) instanceof EnergySource);
+        }
+        return plugs.stream();
+    }
+
     /** Whether a failure follows from how its item ends, so that only the ending is told. */
     boolean explains(Failed failed) {
+        if (failed.failure().kind() == FailureKind.ENERGY) {
+            return plugs(failed.about()).anyMatch(this::tooMany);
+        }
         if (!failed.failure().fromTheEnd()) {
             return false;
         }

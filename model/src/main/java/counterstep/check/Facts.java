@@ -4,14 +4,19 @@ import counterstep.ledger.Failure;
 import counterstep.ledger.FailureKind;
 import counterstep.ledger.Happening;
 import counterstep.ledger.Ledger;
+import counterstep.ledger.Turn;
+import counterstep.links.Precedence;
 import counterstep.model.Index;
 import counterstep.model.ItemId;
 import counterstep.model.Procedure;
 import counterstep.model.StepId;
+import counterstep.toolchange.Tooling;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** All that checks are told of a procedure, derived once. */
@@ -20,6 +25,8 @@ public final class Facts {
     private final Ledger ledger;
     private final Endings endings;
     private final Phrases phrases;
+    private final Precedence precedence;
+    private final Tooling tooling;
     private final List<Failed> failed = new ArrayList<>();
 
     private Facts(Procedure procedure) {
@@ -27,6 +34,8 @@ public final class Facts {
         this.ledger = Ledger.of(index);
         this.endings = new Endings(index, ledger);
         this.phrases = new Phrases(index);
+        this.precedence = Precedence.of(procedure);
+        this.tooling = Tooling.of(procedure);
         List<Happening> happenings = ledger.happenings();
         for (int place = 0; place < happenings.size(); place++) {
             for (Failure failure : happenings.get(place).failures()) {
@@ -48,6 +57,16 @@ public final class Facts {
     /** The document by id. */
     public Index index() {
         return index;
+    }
+
+    /** What the links allow. */
+    public Precedence precedence() {
+        return precedence;
+    }
+
+    /** Which tool each action uses. */
+    public Tooling tooling() {
+        return tooling;
     }
 
     /** The state of every item in page order. */
@@ -73,6 +92,32 @@ public final class Facts {
                 .toList();
     }
 
+    /**
+     * The first action of a turn on an item after a place in the replay, such as the one that takes
+     * a cover off at last.
+     */
+    public Optional<Happening> next(ItemId item, Turn turn, int after) {
+        List<Happening> all = ledger.happenings();
+        return IntStream.range(after + 1, all.size())
+                .mapToObj(all::get)
+                .filter(happening -> happening.what().item().filter(item::equals).isPresent())
+                .filter(happening -> Turn.of(happening.what().verb()) == turn)
+                .findFirst();
+    }
+
+    /** Place of the last action of a turn on an item before a place; -1 where there is none. */
+    public int lastPlace(ItemId item, Turn turn, int before) {
+        List<Happening> all = ledger.happenings();
+        for (int place = before - 1; place >= 0; place--) {
+            Happening happening = all.get(place);
+            if (happening.what().item().filter(item::equals).isPresent()
+                    && Turn.of(happening.what().verb()) == turn) {
+                return place;
+            }
+        }
+        return -1;
+    }
+
     /** All failures of one kind, told elsewhere or not. */
     public List<Failed> allFailures(FailureKind kind) {
         return failed.stream().filter(one -> one.failure().kind() == kind).toList();
@@ -86,6 +131,11 @@ public final class Facts {
                 .map(Failed::step)
                 .distinct()
                 .toList();
+    }
+
+    /** The steps of failures that an impossible action on an item brings later, told with it. */
+    public List<StepId> outcome(ItemId item) {
+        return endings.of(item).isEmpty() ? consequences(List.of(item)) : List.of();
     }
 
     /** The place, then the other steps in page order, each once. */

@@ -1,11 +1,18 @@
 package counterstep.check;
 
+import counterstep.ledger.FastenerState;
+import counterstep.ledger.ItemState;
+import counterstep.ledger.JointState;
+import counterstep.ledger.OpenState;
+import counterstep.ledger.PartState;
+import counterstep.ledger.SettingState;
 import counterstep.model.Drive;
 import counterstep.model.FastenerSet;
 import counterstep.model.Index;
 import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.StepId;
+import counterstep.model.Tie;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -74,6 +81,23 @@ public final class Phrases {
     /** The name of an item. */
     public String name(ItemId id) {
         return index.item(id).name();
+    }
+
+    /** What is unfinished in a state: 'open', 'out', 'aside'. */
+    public static String unfinished(Item item, ItemState state) {
+        if (state instanceof FastenerState set) {
+            return set.missing() > 0 ? "out" : "loose";
+        }
+        if (state instanceof PartState part) {
+            return part.away() > 0 ? "off" : "aside";
+        }
+        if (state instanceof OpenState) {
+            return item instanceof Tie ? "cut" : "open";
+        }
+        if (state instanceof JointState) {
+            return "released";
+        }
+        return state instanceof SettingState ? "not restored" : "isolated";
     }
 
     /** 'step 7', by the number in page order. */

@@ -14,6 +14,7 @@ import counterstep.model.ItemId;
  * @param fromTheEnd it would have held, had that item ended as it began; so what is wrong is that
  *     it is never finished, or finished too often
  * @param impossible the verb has no meaning for this item, whatever its state
+ * @param state of that item when it fails
  * @param detail a few words on what is wrong
  */
 public record Failure(
@@ -23,4 +24,5 @@ public record Failure(
         int found,
         boolean fromTheEnd,
         boolean impossible,
+        ItemState state,
         String detail) {}

@@ -2,6 +2,7 @@ package counterstep.ledger;
 
 import counterstep.ledger.OnTheBench.Lying;
 import counterstep.model.Action;
+import counterstep.model.EnergySource;
 import counterstep.model.Index;
 import counterstep.model.ItemId;
 import counterstep.model.Procedure;
@@ -25,12 +26,14 @@ public final class Ledger {
     private final Map<ItemId, Timeline> timelines;
     private final List<Happening> happenings;
     private final List<Totals> totals;
+    private final Map<ItemId, SupplyHistory> supplies;
 
     private Ledger(Index index) {
         this.index = index;
         Replay replay = new Replay(index);
         this.timelines = replay.timelines();
         this.happenings = replay.happenings();
+        this.supplies = replay.supplies();
         this.totals = new ArrayList<>();
         for (int page = 0; page < index.procedure().steps().size(); page++) {
             int done = page;
@@ -125,6 +128,18 @@ public final class Ledger {
                     }
                 });
         return lying;
+    }
+
+    /** What happens to an energy source; refuses other items. */
+    public SupplyHistory history(EnergySource source) {
+        index.item(source.id());
+        return supplies.get(source.id()).copy();
+    }
+
+    /** The source that this one hangs on in the end; itself where it hangs on none. */
+    public EnergySource root(EnergySource source) {
+        List<EnergySource> chain = new Surroundings(index.procedure().items()).chain(source);
+        return chain.get(chain.size() - 1);
     }
 
     /** The actions on one item, in replay order. */

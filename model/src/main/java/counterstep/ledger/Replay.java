@@ -8,13 +8,14 @@ import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** One run through the steps in page order. */
 final class Replay {
-    private record Lack(Demand demand, int found) {}
+    private record Lack(Demand demand, int found, ItemState state) {}
 
     private record Moment(
             StepId step,
@@ -29,6 +30,7 @@ final class Replay {
     private final Power power;
     private final Tally tally;
     private final Map<ItemId, Timeline> timelines = new LinkedHashMap<>();
+    private final Map<ItemId, SupplyHistory> supplies = new HashMap<>();
     private final List<Moment> moments = new ArrayList<>();
 
     Replay(Index index) {
@@ -40,6 +42,7 @@ final class Replay {
         procedure
                 .items()
                 .forEach(item -> timelines.put(item.id(), new Timeline(StateOf.item(item, tally))));
+        rules.around().sources().forEach(source -> supplies.put(source.id(), SupplyHistory.none()));
         for (int page = 0; page < procedure.steps().size(); page++) {
             run(page, procedure.steps().get(page));
         }
@@ -55,16 +58,40 @@ final class Replay {
             row.effects().forEach(tally::apply);
             power.after(action, tally);
             row.effects().forEach(effect -> remember(page, index.item(effect.item())));
-            rules.around().sources().forEach(source -> remember(page, source));
+            rules.around().sources().forEach(source -> power(page, source));
+            touches(row);
             moments.add(new Moment(step.id(), place, action, before, stateOf(action), lacks));
         }
     }
 
     private List<Lack> lacks(Row row) {
         return row.demands().stream()
-                .map(demand -> new Lack(demand, demand.sum(tally)))
+                .map(this::met)
                 .filter(lack -> lack.found() < lack.demand().least())
                 .toList();
+    }
+
+    private void touches(Row row) {
+        for (Demand demand : row.demands()) {
+            if (demand.kind() == FailureKind.ENERGY) {
+                supplies.get(demand.about()).touches().add(moments.size());
+            }
+        }
+    }
+
+    private void power(int page, Item source) {
+        ItemState before = timelines.get(source.id()).end();
+        remember(page, source);
+        boolean live = timelines.get(source.id()).end() == SourceState.LIVE;
+        if (live != (before == SourceState.LIVE)) {
+            SupplyHistory history = supplies.get(source.id());
+            (live ? history.restored() : history.isolated()).add(moments.size());
+        }
+    }
+
+    private Lack met(Demand demand) {
+        ItemState state = StateOf.item(index.item(demand.about()), tally);
+        return new Lack(demand, demand.sum(tally), state);
     }
 
     private void remember(int page, Item item) {
@@ -77,6 +104,10 @@ final class Replay {
 
     Map<ItemId, Timeline> timelines() {
         return timelines;
+    }
+
+    Map<ItemId, SupplyHistory> supplies() {
+        return supplies;
     }
 
     /** The actions with what failed, judged by how the counters end. */
@@ -105,6 +136,7 @@ final class Replay {
                 lack.found(),
                 balanced && !demand.impossible(),
                 demand.impossible(),
+                lack.state(),
                 Detail.of(demand, index.item(demand.about())));
     }
 }

@@ -2,6 +2,10 @@ package counterstep.review;
 
 import counterstep.check.Check;
 import counterstep.check.completeness.CompletenessChecks;
+import counterstep.check.equipment.EquipmentChecks;
+import counterstep.check.safety.SafetyChecks;
+import counterstep.check.sequence.SequenceChecks;
+import counterstep.check.wording.WordingChecks;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -11,6 +15,13 @@ public final class AllChecks {
 
     /** Every check, group by group, in the order in which users see them. */
     public static List<Check> list() {
-        return Stream.of(CompletenessChecks.all()).flatMap(List::stream).toList();
+        return Stream.of(
+                        CompletenessChecks.all(),
+                        SequenceChecks.all(),
+                        SafetyChecks.all(),
+                        EquipmentChecks.all(),
+                        WordingChecks.all())
+                .flatMap(List::stream)
+                .toList();
     }
 }

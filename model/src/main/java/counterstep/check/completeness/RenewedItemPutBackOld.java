@@ -34,8 +34,8 @@ final class RenewedItemPutBackOld implements Check {
     }
 
     private static boolean renewed(Item item) {
-        return item instanceof Part part && part.renewed()
-                || item instanceof FastenerSet set && set.renew();
+        return (item instanceof Part part && part.renewed())
+                || (item instanceof FastenerSet set && set.renew());
     }
 
     private List<Finding> finding(Facts facts, Item item) {

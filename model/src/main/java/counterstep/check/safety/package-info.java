@@ -1,0 +1,2 @@
+/** Checks that nothing is touched under power. */
+package counterstep.check.safety;
