@@ -137,4 +137,22 @@ public record Action(
                 remark,
                 extras);
     }
+
+    /** The same action using up other supplies. */
+    public Action withSupplies(List<SupplyUse> newSupplies) {
+        return new Action(
+                verb,
+                item,
+                count,
+                fingerTight,
+                aside,
+                tool,
+                torque,
+                reading,
+                waiting,
+                poweredTest,
+                newSupplies,
+                remark,
+                extras);
+    }
 }
