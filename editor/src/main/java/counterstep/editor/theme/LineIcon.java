@@ -24,6 +24,7 @@ public enum LineIcon implements Icon {
 
     private static final int GRID = 16;
 
+    @SuppressWarnings("ImmutableEnumChecker") // never handed out, never written to
     private final double[][] lines;
 
     LineIcon(double[][] lines) {

@@ -14,6 +14,8 @@ public enum Theme {
     private static final String SHARED_DEFAULTS = "counterstep.editor.theme";
 
     private final String word;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a constructor reference has no state
     private final Supplier<FlatLaf> look;
 
     Theme(String word, Supplier<FlatLaf> look) {

@@ -1,0 +1,95 @@
+package counterstep.editor.canvas;
+
+import counterstep.check.Finding;
+import counterstep.editor.analysis.Analysis;
+import counterstep.links.Precedence;
+import counterstep.mirror.MirrorLayout;
+import counterstep.model.Link;
+import counterstep.model.LinkEnds;
+import counterstep.model.Procedure;
+import counterstep.model.Severity;
+import counterstep.model.StepId;
+import counterstep.plan.CriticalPath;
+import counterstep.review.Review;
+import counterstep.toolchange.PickUp;
+import counterstep.toolchange.ToolChanges;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What the drawing shows beside the document itself; of an older state while it is being renewed.
+ *
+ * @param columns where steps stand, rungs, empty places
+ * @param critical links between neighbours of a critical path
+ * @param redundant links that others imply
+ * @param tools what is picked up at a step, '+'-joined where several are
+ * @param trouble worst severity at a step
+ */
+record Derived(
+        Columns columns,
+        Set<LinkEnds> critical,
+        Set<LinkEnds> redundant,
+        Map<StepId, String> tools,
+        Map<StepId, Severity> trouble) {
+    static final Derived NOTHING =
+            new Derived(Columns.NONE, Set.of(), Set.of(), Map.of(), Map.of());
+
+    static Derived of(Analysis analysis) {
+        Procedure procedure = analysis.procedure();
+        Precedence precedence = Precedence.of(procedure);
+        boolean loop = precedence.loop().isPresent();
+        return new Derived(
+                Columns.of(MirrorLayout.of(procedure)),
+                loop ? Set.of() : critical(CriticalPath.of(procedure, precedence)),
+                loop ? Set.of() : redundant(procedure, precedence),
+                tools(ToolChanges.inPageOrder(procedure)),
+                trouble(Review.of(procedure).findings()));
+    }
+
+    static Set<LinkEnds> critical(CriticalPath plan) {
+        Set<LinkEnds> links = new HashSet<>();
+        for (List<StepId> path : plan.paths()) {
+            for (int place = 1; place < path.size(); place++) {
+                links.add(new LinkEnds(path.get(place - 1), path.get(place)));
+            }
+        }
+        return Set.copyOf(links);
+    }
+
+    static Set<LinkEnds> redundant(Procedure procedure, Precedence precedence) {
+        return procedure.links().stream()
+                .map(Link::ends)
+                .filter(
+                        link ->
+                                precedence.directlyAfter(link.before()).stream()
+                                        .filter(next -> !next.equals(link.after()))
+                                        .anyMatch(next -> precedence.before(next, link.after())))
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    private static Map<StepId, String> tools(ToolChanges changes) {
+        Map<StepId, String> tools = new LinkedHashMap<>();
+        for (PickUp pickUp : changes.pickUps()) {
+            tools.merge(pickUp.step(), pickUp.tool().label(), (one, more) -> one + ", " + more);
+        }
+        return Map.copyOf(tools);
+    }
+
+    /** A finding is shown at the first of its steps, where it begins to go wrong. */
+    static Map<StepId, Severity> trouble(List<Finding> findings) {
+        Map<StepId, Severity> worst = new LinkedHashMap<>();
+        for (Finding finding : findings) {
+            if (finding.waived().isEmpty() && !finding.steps().isEmpty()) {
+                worst.merge(
+                        finding.steps().get(0),
+                        finding.severity(),
+                        (one, other) -> one.compareTo(other) <= 0 ? one : other);
+            }
+        }
+        return Map.copyOf(worst);
+    }
+}

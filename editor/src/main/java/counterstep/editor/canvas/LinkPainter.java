@@ -1,0 +1,78 @@
+package counterstep.editor.canvas;
+
+import counterstep.editor.theme.Palette;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.util.List;
+
+/** Draws a link: a line with round corners and a small head; a critical one is heavy. */
+final class LinkPainter {
+    private static final double CORNER = 6;
+    private static final double HEAD = 7;
+
+    private LinkPainter() {}
+
+    static void paint(Graphics2D graphics, Route route, boolean selected) {
+        Color color =
+                selected
+                        ? Palette.ACCENT.color()
+                        : route.critical() ? Palette.CRITICAL.color() : Palette.FAINT.color();
+        double width = route.critical() ? 2.4 : 1.4;
+        graphics.setColor(color);
+        graphics.setStroke(new BasicStroke((float) (selected ? width + 1 : width)));
+        List<Point2D> points = route.points();
+        Point2D end = points.get(points.size() - 1);
+        Point2D before = points.get(points.size() - 2);
+        graphics.draw(line(points));
+        graphics.fill(head(before, end, route.critical() ? HEAD + 2 : HEAD));
+    }
+
+    /** The line up to the foot of its head, corners rounded. */
+    static Path2D line(List<Point2D> points) {
+        Path2D path = new Path2D.Double();
+        Point2D first = points.get(0);
+        path.moveTo(first.getX(), first.getY());
+        for (int place = 1; place < points.size() - 1; place++) {
+            Point2D corner = points.get(place);
+            Point2D in = towards(corner, points.get(place - 1));
+            Point2D out = towards(corner, points.get(place + 1));
+            path.lineTo(in.getX(), in.getY());
+            path.quadTo(corner.getX(), corner.getY(), out.getX(), out.getY());
+        }
+        Point2D last = points.get(points.size() - 1);
+        Point2D foot = along(last, points.get(points.size() - 2), HEAD - 2);
+        path.lineTo(foot.getX(), foot.getY());
+        return path;
+    }
+
+    private static Point2D towards(Point2D corner, Point2D neighbour) {
+        return along(corner, neighbour, Math.min(CORNER, corner.distance(neighbour) / 2));
+    }
+
+    private static Point2D along(Point2D from, Point2D to, double distance) {
+        double length = from.distance(to);
+        if (length == 0) {
+            return from;
+        }
+        double share = Math.min(1, distance / length);
+        return new Point2D.Double(
+                from.getX() + share * (to.getX() - from.getX()),
+                from.getY() + share * (to.getY() - from.getY()));
+    }
+
+    private static Path2D head(Point2D before, Point2D tip, double size) {
+        double angle = Math.atan2(tip.getY() - before.getY(), tip.getX() - before.getX());
+        double cos = Math.cos(angle);
+        double sin = Math.sin(angle);
+        double half = size / 2;
+        Path2D head = new Path2D.Double();
+        head.moveTo(tip.getX(), tip.getY());
+        head.lineTo(tip.getX() - size * cos + half * sin, tip.getY() - size * sin - half * cos);
+        head.lineTo(tip.getX() - size * cos - half * sin, tip.getY() - size * sin + half * cos);
+        head.closePath();
+        return head;
+    }
+}

@@ -1,0 +1,26 @@
+package counterstep.editor.canvas;
+
+import counterstep.model.Phase;
+import counterstep.model.Severity;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is read on a step.
+ *
+ * @param number its place in page order, from 1
+ * @param title its title
+ * @param phase tells the left edge
+ * @param marks fasteners, connectors and so on, with counts
+ * @param minutes m:ss, or empty where no time is stated
+ * @param tool what is picked up for it; empty where the tool in hand goes on
+ * @param trouble worst severity of what is found at it
+ */
+record StepFace(
+        int number,
+        String title,
+        Phase phase,
+        List<StepMark> marks,
+        String minutes,
+        String tool,
+        Optional<Severity> trouble) {}

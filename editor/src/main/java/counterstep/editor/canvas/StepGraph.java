@@ -1,0 +1,227 @@
+package counterstep.editor.canvas;
+
+import counterstep.editor.desk.Desk;
+import counterstep.editor.desk.DeskState;
+import counterstep.model.LinkEnds;
+import counterstep.model.StepId;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.Graphics2D;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntConsumer;
+import javax.swing.JPanel;
+
+/** The step graph of the window: steps in two columns, links, rungs, and an overview. */
+public final class StepGraph extends JPanel {
+    private static final int OVERVIEW_OFF = 20;
+
+    private final Desk desk;
+    private final StepCells cells = new StepCells();
+    private final GraphPane pane = new GraphPane(cells);
+    private final CellSync sync = new CellSync(cells);
+    private final Viewpoint viewpoint = new Viewpoint(pane, cells);
+    private final Overview overview = new Overview(cells, viewpoint);
+    private final ColumnHeads heads = new ColumnHeads(cells);
+    private final StepPainter steps = new StepPainter();
+    private final Rungs rungs = new Rungs();
+    private final Feedback feedback = new Feedback(cells, () -> pane.getGraphControl().repaint());
+    private final TitleEditor titles;
+    private final Commands commands;
+    private Derived derived = Derived.NOTHING;
+    private String opened = "";
+
+    /** A graph of what lies on the desk, now and later. */
+    public StepGraph(Desk desk) {
+        super(new BorderLayout());
+        this.desk = desk;
+        this.titles = new TitleEditor(desk, pane, viewpoint);
+        this.commands = new Commands(desk, cells, viewpoint, titles, this::redraw);
+        pane.setColumnHeaderView(heads);
+        pane.addUnder(graphics -> rungs.paint(graphics, cells.scene()));
+        pane.addOver(feedback::paint);
+        pane.addOver(this::paintInvitation);
+        cells.paintBy(this::paintCell);
+        add(overview);
+        add(pane);
+        Gestures gestures = new Gestures(desk, cells, pane, viewpoint, feedback, commands);
+        gestures.install();
+        new Keys(pane.getGraphControl()).install(commands, viewpoint, gestures);
+        viewpoint.onChange(heads::repaint);
+        viewpoint.onChange(titles::follow);
+        pane.getViewport().addComponentListener(new Resized());
+        pane.getGraphControl().setName("step graph");
+        pane.getAccessibleContext().setAccessibleName("Step graph");
+        desk.onState(this::show);
+        desk.onAnalysis(
+                analysis -> {
+                    derived = Derived.of(analysis);
+                    redraw();
+                });
+    }
+
+    /** Fits both columns into the width, the first step at the top. */
+    public void fitWidth() {
+        viewpoint.fitWidth();
+    }
+
+    /** Back to 100 %. */
+    public void zoomActual() {
+        viewpoint.zoomActual();
+    }
+
+    /** Zooms by a factor around the middle. */
+    public void zoomBy(double factor) {
+        viewpoint.zoomBy(factor);
+    }
+
+    /** Tells a listener the zoom in per cent, now and later. */
+    public void onZoom(IntConsumer listener) {
+        viewpoint.onChange(() -> listener.accept((int) Math.round(100 * viewpoint.zoom())));
+        listener.accept((int) Math.round(100 * viewpoint.zoom()));
+    }
+
+    /** Adds a step after the selected one, or at the end, and lets its title be typed. */
+    public void addStep() {
+        commands.addAfterSelection();
+    }
+
+    /** Lets the title of the selected step be typed. */
+    public void renameSelected() {
+        commands.renameSelected();
+    }
+
+    /** Deletes selected steps and links. */
+    public void deleteSelected() {
+        commands.deleteSelected();
+    }
+
+    /** Selects all steps. */
+    public void selectAll() {
+        commands.selectAll();
+    }
+
+    /** Gives selected steps that were moved, or all, back to the mirror layout. */
+    public void returnToMirror() {
+        commands.returnToMirror();
+    }
+
+    /** Scrolls to a step. */
+    public void reveal(StepId step) {
+        commands.reveal(step);
+    }
+
+    /** Hands in a title that is being typed. */
+    public void handIn() {
+        titles.handIn();
+    }
+
+    private void show(DeskState state) {
+        Set<StepId> before = cells.scene().selection().steps();
+        redraw();
+        Set<StepId> now = state.selection().steps();
+        describe(state);
+        if (!now.equals(before) && now.size() == 1 && !isPointing()) {
+            reveal(now.iterator().next());
+        }
+    }
+
+    /** While the pointer selects, what it points at is in sight already and must not move. */
+    private boolean isPointing() {
+        return pane.getGraphControl().getMousePosition() != null;
+    }
+
+    private void redraw() {
+        sync.show(SceneBuilder.of(desk.state(), derived));
+        String document = desk.state().procedure().id();
+        if (!document.equals(opened)
+                && pane.getViewport().getWidth() > 0
+                && !derived.equals(Derived.NOTHING)) {
+            opened = document;
+            viewpoint.fitWidth();
+        } else {
+            viewpoint.settle();
+        }
+        overview.setVisible(!cells.scene().isEmpty());
+        revalidate();
+        repaint();
+    }
+
+    private void describe(DeskState state) {
+        String said =
+                state.selection().steps().stream()
+                        .flatMap(step -> cells.scene().card(step).stream())
+                        .map(Card::face)
+                        .map(StepGraph::said)
+                        .reduce((one, other) -> one + "; " + other)
+                        .orElse("nothing selected");
+        pane.getAccessibleContext().setAccessibleDescription(said);
+    }
+
+    private static String said(StepFace face) {
+        String trouble = face.trouble().map(severity -> ", " + severity.word()).orElse("");
+        return "step %d, %s, %s%s"
+                .formatted(face.number(), face.title(), face.phase().word(), trouble);
+    }
+
+    private void paintCell(Graphics2D graphics, Object id, double zoom) {
+        GraphPane.smooth(graphics);
+        Scene scene = cells.scene();
+        if (id instanceof LinkEnds link) {
+            Optional.ofNullable(scene.routes().get(link))
+                    .ifPresent(
+                            route ->
+                                    LinkPainter.paint(
+                                            graphics,
+                                            route,
+                                            scene.selection().links().contains(link)));
+        } else if (id instanceof StepId step) {
+            scene.card(step)
+                    .ifPresent(
+                            card -> {
+                                graphics.translate(card.x(), card.y());
+                                steps.paint(graphics, card.face(), state(step), zoom);
+                            });
+        }
+    }
+
+    private StepPainter.State state(StepId step) {
+        if (cells.scene().selection().steps().contains(step)) {
+            return StepPainter.State.SELECTED;
+        }
+        return feedback.hovered().equals(Optional.of(step))
+                ? StepPainter.State.HOVERED
+                : StepPainter.State.PLAIN;
+    }
+
+    private void paintInvitation(Graphics2D graphics) {
+        if (cells.scene().isEmpty()) {
+            Feedback.paintInvitation(graphics, viewpoint.seen());
+        }
+    }
+
+    @Override
+    public boolean isOptimizedDrawingEnabled() {
+        return false; // the overview lies over the pane
+    }
+
+    @Override
+    public void doLayout() {
+        pane.setBounds(0, 0, getWidth(), getHeight());
+        Dimension small = overview.getPreferredSize();
+        overview.setBounds(
+                getWidth() - small.width - OVERVIEW_OFF,
+                getHeight() - small.height - OVERVIEW_OFF,
+                small.width,
+                small.height);
+    }
+
+    private final class Resized extends ComponentAdapter {
+        @Override
+        public void componentResized(ComponentEvent event) {
+            redraw();
+        }
+    }
+}

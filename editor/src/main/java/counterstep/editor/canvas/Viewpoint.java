@@ -1,0 +1,159 @@
+package counterstep.editor.canvas;
+
+import com.mxgraph.util.mxPoint;
+import java.awt.Dimension;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JViewport;
+
+/** From where the drawing is looked at: zoom, and the stretch that is seen. */
+final class Viewpoint {
+    static final double LEAST = 0.2;
+    static final double MOST = 3;
+    private static final double READABLE = 0.6;
+
+    private final GraphPane pane;
+    private final StepCells cells;
+    private final List<Runnable> listeners = new ArrayList<>();
+
+    Viewpoint(GraphPane pane, StepCells cells) {
+        this.pane = pane;
+        this.cells = cells;
+    }
+
+    void onChange(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    double zoom() {
+        return cells.getView().getScale();
+    }
+
+    /**
+     * Makes both columns and their links fit the width, as long as it stays readable; top first.
+     */
+    void fitWidth() {
+        Rectangle2D bounds = cells.scene().bounds();
+        double wanted = viewport().getWidth() / (bounds.getWidth() + 2 * Measures.MARGIN);
+        place(
+                Math.max(READABLE, Math.min(1, wanted)),
+                new Point2D.Double(bounds.getCenterX(), bounds.getY() - Measures.MARGIN),
+                new Point(viewport().getWidth() / 2, 0));
+    }
+
+    /** Zooms by a factor; what lies under that point of the viewport stays there. */
+    void zoomAt(Point inView, double factor) {
+        place(zoom() * factor, sceneAt(inView), inView);
+    }
+
+    /** Zooms by a factor around the middle of what is seen. */
+    void zoomBy(double factor) {
+        zoomAt(middle(), factor);
+    }
+
+    /** Back to 100 %. */
+    void zoomActual() {
+        zoomAt(middle(), 1 / zoom());
+    }
+
+    void panBy(double right, double down) {
+        Point position = viewport().getViewPosition();
+        moveTo(position.x + right, position.y + down);
+    }
+
+    /** Brings a point of the drawing to the middle of what is seen. */
+    void centreOn(Point2D scene) {
+        place(zoom(), scene, middle());
+    }
+
+    /** Scrolls as little as needed to see a stretch of the drawing and some room around it. */
+    void reveal(Rectangle2D scene) {
+        Rectangle wanted = toControl(scene);
+        wanted.grow(20, 24);
+        pane.getGraphControl().scrollRectToVisible(wanted);
+        listeners.forEach(Runnable::run);
+    }
+
+    /** The stretch of the drawing that is seen. */
+    Rectangle2D seen() {
+        Rectangle view = viewport().getViewRect();
+        Point2D corner = toScene(view.getLocation());
+        return new Rectangle2D.Double(
+                corner.getX(), corner.getY(), view.width / zoom(), view.height / zoom());
+    }
+
+    Point2D toScene(Point control) {
+        mxPoint shift = cells.getView().getTranslate();
+        return new Point2D.Double(
+                control.x / zoom() - shift.getX(), control.y / zoom() - shift.getY());
+    }
+
+    Rectangle toControl(Rectangle2D scene) {
+        mxPoint shift = cells.getView().getTranslate();
+        return new Rectangle2D.Double(
+                        (scene.getX() + shift.getX()) * zoom(),
+                        (scene.getY() + shift.getY()) * zoom(),
+                        scene.getWidth() * zoom(),
+                        scene.getHeight() * zoom())
+                .getBounds();
+    }
+
+    /** Fits the surface to the drawing and the window; what is seen at the upper left stays. */
+    void settle() {
+        place(zoom(), sceneAt(new Point(0, 0)), new Point(0, 0));
+    }
+
+    private void place(double wantedZoom, Point2D scene, Point inView) {
+        double zoom = Math.max(LEAST, Math.min(MOST, wantedZoom));
+        Rectangle2D bounds = cells.scene().bounds();
+        JViewport viewport = viewport();
+        double margin = Measures.MARGIN;
+        double width =
+                Math.max(bounds.getWidth() + 2 * margin, Math.floor(viewport.getWidth() / zoom));
+        double height =
+                Math.max(
+                        bounds.getHeight() + margin + Measures.FOOT,
+                        Math.floor(viewport.getHeight() / zoom));
+        double shiftX = (width - bounds.getWidth()) / 2 - bounds.getX();
+        double shiftY = margin - bounds.getY();
+        mxPoint shift = cells.getView().getTranslate();
+        if (zoom != zoom() || shift.getX() != shiftX || shift.getY() != shiftY) {
+            cells.getView().scaleAndTranslate(zoom, shiftX, shiftY);
+        }
+        Dimension extent = new Dimension((int) (width * zoom), (int) (height * zoom));
+        pane.setExtent(extent);
+        pane.validate();
+        moveTo(
+                (scene.getX() + shiftX) * zoom - inView.x,
+                (scene.getY() + shiftY) * zoom - inView.y);
+    }
+
+    private void moveTo(double x, double y) {
+        Dimension extent = pane.getGraphControl().getPreferredSize();
+        double mostX = Math.max(0, extent.width - viewport().getWidth());
+        double mostY = Math.max(0, extent.height - viewport().getHeight());
+        viewport()
+                .setViewPosition(
+                        new Point(
+                                (int) Math.round(Math.max(0, Math.min(mostX, x))),
+                                (int) Math.round(Math.max(0, Math.min(mostY, y)))));
+        listeners.forEach(Runnable::run);
+    }
+
+    private Point2D sceneAt(Point inView) {
+        Point position = viewport().getViewPosition();
+        return toScene(new Point(position.x + inView.x, position.y + inView.y));
+    }
+
+    private Point middle() {
+        return new Point(viewport().getWidth() / 2, viewport().getHeight() / 2);
+    }
+
+    private JViewport viewport() {
+        return pane.getViewport();
+    }
+}
