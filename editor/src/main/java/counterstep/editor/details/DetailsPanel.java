@@ -1,0 +1,180 @@
+package counterstep.editor.details;
+
+import counterstep.edit.ChangeItem;
+import counterstep.edit.ChangeStep;
+import counterstep.edit.DeleteLinks;
+import counterstep.edit.Edit;
+import counterstep.edit.MoveInPageOrder;
+import counterstep.editor.desk.Desk;
+import counterstep.editor.desk.DeskPanel;
+import counterstep.editor.desk.DeskState;
+import counterstep.editor.desk.Selection;
+import counterstep.editor.form.HandIn;
+import counterstep.model.Index;
+import counterstep.model.Item;
+import counterstep.model.ItemId;
+import counterstep.model.KindWord;
+import counterstep.model.Link;
+import counterstep.model.LinkEnds;
+import counterstep.model.Step;
+import counterstep.model.StepId;
+import java.awt.BorderLayout;
+import java.awt.FlowLayout;
+import java.util.Optional;
+import java.util.Set;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ScrollPaneConstants;
+
+/** The Details panel: the form of what is selected. */
+public final class DetailsPanel implements DeskPanel {
+    private final Desk desk;
+    private final JPanel panel = new JPanel(new BorderLayout());
+    private final JLabel about = new JLabel();
+    private final JScrollPane scroll = new JScrollPane();
+    private final StepForm stepForm = new StepForm(this::changeStep);
+    private final ProcedureForm procedureForm = new ProcedureForm(this::apply);
+    private final LinkForm linkForm = new LinkForm(this::deleteLink);
+    private Optional<ItemForm<? extends Item>> itemForm = Optional.empty();
+    private Optional<Selection> shown = Optional.empty();
+
+    /** A panel on a desk. */
+    public DetailsPanel(Desk desk) {
+        this.desk = desk;
+        stepForm.end(pageOrder());
+        panel.add(head(), BorderLayout.NORTH);
+        scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.setViewportBorder(BorderFactory.createEmptyBorder(0, 16, 16, 10));
+        panel.add(scroll, BorderLayout.CENTER);
+        desk.onState(this::render);
+    }
+
+    private JComponent head() {
+        JPanel head = new JPanel(new BorderLayout());
+        head.setBorder(BorderFactory.createEmptyBorder(14, 16, 4, 16));
+        JLabel title = new JLabel(title());
+        title.putClientProperty("FlatLaf.styleClass", "panelHead");
+        about.putClientProperty("FlatLaf.styleClass", "small");
+        head.add(title, BorderLayout.LINE_START);
+        head.add(about, BorderLayout.LINE_END);
+        return head;
+    }
+
+    private JComponent pageOrder() {
+        JPanel row = new JPanel(new FlowLayout(FlowLayout.LEADING, 0, 0));
+        row.setOpaque(false);
+        row.add(mover("Earlier on the page", true));
+        row.add(mover("Later on the page", false));
+        return row;
+    }
+
+    private JButton mover(String words, boolean earlier) {
+        JButton button = new JButton(words);
+        button.putClientProperty("FlatLaf.styleClass", "quiet");
+        button.addActionListener(
+                event ->
+                        desk.state()
+                                .selection()
+                                .onlyStep()
+                                .ifPresent(step -> apply(new MoveInPageOrder(step, earlier))));
+        return button;
+    }
+
+    @Override
+    public String title() {
+        return "Details";
+    }
+
+    @Override
+    public JComponent component() {
+        return panel;
+    }
+
+    @Override
+    public void handIn() {
+        HandIn.focused();
+    }
+
+    private void render(DeskState given) {
+        boolean moved = shown.filter(given.selection()::equals).isEmpty();
+        if (moved && shown.isPresent()) {
+            HandIn.focused(); // what is being typed belongs to what was selected before
+        }
+        DeskState state = desk.state();
+        shown = Optional.of(state.selection());
+        JComponent form = form(state);
+        if (moved || scroll.getViewport().getView() != form) {
+            scroll.setViewportView(form);
+            scroll.getVerticalScrollBar().setValue(0);
+        }
+        scroll.revalidate();
+        scroll.repaint();
+    }
+
+    private JComponent form(DeskState state) {
+        Selection selection = state.selection();
+        if (selection.onlyStep().isPresent()) {
+            return showStep(selection.onlyStep().get(), state);
+        }
+        if (selection.onlyItem().isPresent()) {
+            return showItem(selection.onlyItem().get(), state);
+        }
+        if (selection.onlyLink().isPresent()) {
+            return showLink(selection.onlyLink().get(), state);
+        }
+        about.setText(
+                selection.isEmpty() ? "procedure" : selection.steps().size() + " steps selected");
+        procedureForm.show(state.procedure());
+        return procedureForm.component();
+    }
+
+    private JComponent showStep(StepId id, DeskState state) {
+        Step step = state.procedure().step(id);
+        about.setText("step " + state.procedure().pageNumber(id));
+        stepForm.show(step, state.procedure());
+        return stepForm.component();
+    }
+
+    private JComponent showItem(ItemId id, DeskState state) {
+        Item item = state.procedure().item(id);
+        ItemForm<? extends Item> form =
+                itemForm.filter(open -> open.shown().id().equals(id))
+                        .filter(open -> open.shown().getClass() == item.getClass())
+                        .orElseGet(() -> item.match(new ItemForms(this::changeItem)));
+        itemForm = Optional.of(form);
+        about.setText(item.match(KindWord.INSTANCE));
+        form.showSame(item, state.procedure());
+        return form.component();
+    }
+
+    private JComponent showLink(LinkEnds ends, DeskState state) {
+        Link link =
+                state.procedure().links().stream()
+                        .filter(each -> each.ends().equals(ends))
+                        .findFirst()
+                        .orElseThrow();
+        about.setText("link");
+        linkForm.show(link, Index.of(state.procedure()));
+        return linkForm.component();
+    }
+
+    private void changeStep(Step changed, String name) {
+        apply(new ChangeStep(changed, name));
+    }
+
+    private void changeItem() {
+        itemForm.ifPresent(form -> apply(new ChangeItem(form.read())));
+    }
+
+    private void deleteLink() {
+        desk.state().selection().onlyLink().ifPresent(link -> apply(new DeleteLinks(Set.of(link))));
+    }
+
+    private void apply(Edit edit) {
+        desk.apply(edit).ifPresent(refused -> render(desk.state()));
+    }
+}

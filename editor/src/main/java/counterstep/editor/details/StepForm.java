@@ -1,0 +1,203 @@
+package counterstep.editor.details;
+
+import counterstep.editor.form.ChoiceInput;
+import counterstep.editor.form.Form;
+import counterstep.editor.form.Formats;
+import counterstep.editor.form.ListInput;
+import counterstep.editor.form.ListInput.Line;
+import counterstep.editor.form.ParsedInput;
+import counterstep.editor.form.TextBlock;
+import counterstep.editor.form.TextInput;
+import counterstep.editor.form.TickInput;
+import counterstep.editor.theme.ItemIcon;
+import counterstep.ledger.FittingVerbs;
+import counterstep.model.Action;
+import counterstep.model.Hazard;
+import counterstep.model.Item;
+import counterstep.model.Phase;
+import counterstep.model.Procedure;
+import counterstep.model.Standing;
+import counterstep.model.Step;
+import counterstep.model.TimeSource;
+import counterstep.model.Tool;
+import counterstep.model.Trial;
+import counterstep.model.Verb;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.BiConsumer;
+import javax.swing.JComponent;
+
+/** The fields of a step. */
+final class StepForm {
+    private final Form form = new Form();
+    private final BiConsumer<Step, String> changed;
+    private final TextInput title;
+    private final ChoiceInput<Phase> phase;
+    private final TextBlock text;
+    private final ListInput<Action> actions;
+    private final ActionForm action;
+    private final ChoiceInput<Optional<Tool>> tool;
+    private final ParsedInput<OptionalInt> time;
+    private final ChoiceInput<TimeSource> timeSource;
+    private final ListInput<Hazard> hazards;
+    private final HazardForm hazard;
+    private final ChoiceInput<Trial> trial;
+    private final TextInput second;
+    private final TickInput pause;
+    private Optional<Procedure> procedure = Optional.empty();
+    private Optional<Step> shown = Optional.empty();
+
+    /** Empty fields; {@code changed} gets the changed step and what the change is called. */
+    StepForm(BiConsumer<Step, String> changed) {
+        this.changed = changed;
+        title = new TextInput("Title", tell("Rename step")).named("step.title");
+        phase =
+                new ChoiceInput<>(
+                        "Phase", List.of(Phase.values()), Phase::word, tell("Change phase"));
+        text = new TextBlock("Text", 3, tell("Change text")).named("step.text");
+        action = new ActionForm(() -> actions().entryChanged());
+        actions = actionList(action);
+        tool =
+                new ChoiceInput<>(
+                        "Tool",
+                        List.of(Optional.empty()),
+                        choice -> choice.map(Tool::name).orElse("by the drive"),
+                        tell("Change tool"));
+        time =
+                new ParsedInput<>(
+                                "Time, min:s",
+                                Formats.TIME,
+                                OptionalInt.empty(),
+                                tell("Change time"))
+                        .named("step.time");
+        timeSource =
+                new ChoiceInput<>(
+                        "Time is",
+                        List.of(TimeSource.values()),
+                        TimeSource::word,
+                        tell("Change time"));
+        hazard = new HazardForm(() -> hazards().entryChanged());
+        hazards = hazardList(hazard);
+        trial =
+                new ChoiceInput<>(
+                        "Standing", List.of(Trial.values()), Trial::word, tell("Change standing"));
+        second =
+                new TextInput("A second person", tell("Change second person"))
+                        .hint("holds the board");
+        pause = new TickInput("safe to pause after it", tell("Change pause"));
+        lay();
+    }
+
+    private void lay() {
+        form.add(title)
+                .add(text)
+                .add(actions)
+                .add(tool, time)
+                .add(phase, timeSource)
+                .add(hazards)
+                .add(trial, second)
+                .add(pause);
+    }
+
+    private ListInput<Action> actionList(ActionForm form) {
+        ListInput<Action> list =
+                new ListInput<>(
+                        "Actions", this::line, this::freshAction, form, tell("Change actions"));
+        return list.named("step.actions");
+    }
+
+    private ListInput<Hazard> hazardList(HazardForm form) {
+        return new ListInput<>(
+                "Hazards", HazardForm::line, HazardForm::fresh, form, tell("Change hazards"));
+    }
+
+    private ListInput<Action> actions() {
+        return actions;
+    }
+
+    private ListInput<Hazard> hazards() {
+        return hazards;
+    }
+
+    private Runnable tell(String name) {
+        return () -> shown.ifPresent(step -> changed.accept(read(step), name));
+    }
+
+    JComponent component() {
+        return form;
+    }
+
+    /** Adds something under the fields, then fills what is left. */
+    void end(JComponent foot) {
+        form.wide(foot).end();
+    }
+
+    void show(Step step, Procedure open) {
+        procedure = Optional.of(open);
+        shown = Optional.of(step);
+        List<Optional<Tool>> tools = new ArrayList<>(List.of(Optional.empty()));
+        open.tools().forEach(each -> tools.add(Optional.of(each)));
+        tool.offer(tools);
+        action.offer(open);
+        hazard.offer(open);
+        title.show(step.title());
+        phase.show(step.phase());
+        text.show(step.text());
+        actions.show(step.actions());
+        tool.show(
+                open.tools().stream()
+                        .filter(each -> step.tool().equals(Optional.of(each.id())))
+                        .findFirst());
+        time.show(step.seconds());
+        timeSource.show(step.timeSource());
+        hazards.show(step.hazards());
+        trial.show(step.standing().trial());
+        second.show(step.secondPerson());
+        pause.show(step.safeToPause());
+    }
+
+    private Step read(Step step) {
+        Standing old = step.standing();
+        return step.draft()
+                .title(title.value())
+                .phase(phase.value())
+                .text(text.value())
+                .actions(actions.value())
+                .tool(tool.value().map(Tool::id))
+                .seconds(time.value())
+                .timeSource(timeSource.value())
+                .hazards(hazards.value())
+                .standing(new Standing(trial.value(), old.by(), old.unit(), old.date()))
+                .secondPerson(second.value())
+                .safeToPause(pause.value())
+                .step();
+    }
+
+    private Line line(Action each) {
+        Optional<Item> item = each.item().map(id -> procedure.orElseThrow().item(id));
+        String count =
+                item.filter(counted -> counted.quantity() > 1).isPresent()
+                        ? each.count() + " "
+                        : "";
+        return new Line(
+                each.verb().word(),
+                item.map(ItemIcon::new),
+                count + item.map(Item::name).orElse(each.remark()));
+    }
+
+    /** Begins with the first item of the register, or with a check where there is none. */
+    private Optional<Action> freshAction() {
+        Optional<Item> first =
+                procedure.stream().flatMap(open -> open.items().stream()).findFirst();
+        return Optional.of(
+                first.map(
+                                item ->
+                                        Action.of(
+                                                FittingVerbs.of(item).get(0),
+                                                item.id(),
+                                                item.quantity()))
+                        .orElseGet(() -> Action.of(Verb.CHECK, Optional.empty(), 1)));
+    }
+}
