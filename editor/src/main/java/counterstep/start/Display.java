@@ -1,6 +1,7 @@
 package counterstep.start;
 
 import counterstep.cli.Window;
+import counterstep.editor.window.Workbench;
 import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
 import java.awt.HeadlessException;
@@ -23,6 +24,6 @@ final class Display implements Window {
 
     @Override
     public void open(Optional<Path> file) {
-        throw new UnsupportedOperationException("the window is not part of this jar yet");
+        Workbench.open(file);
     }
 }

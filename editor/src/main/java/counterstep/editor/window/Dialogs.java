@@ -1,0 +1,117 @@
+package counterstep.editor.window;
+
+import counterstep.editor.theme.PlainText;
+import java.awt.Component;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.JTextArea;
+import javax.swing.filechooser.FileNameExtensionFilter;
+
+/** The questions that the window asks. */
+final class Dialogs {
+    /** What to do with unsaved work. */
+    enum Unsaved {
+        SAVE,
+        DISCARD,
+        KEEP_OPEN
+    }
+
+    private static final int COLUMNS = 52;
+
+    private final Component owner;
+
+    Dialogs(Component owner) {
+        this.owner = owner;
+    }
+
+    /** Says in plain words what happened. */
+    void tell(String title, String message) {
+        JOptionPane.showMessageDialog(owner, words(message), title, JOptionPane.ERROR_MESSAGE);
+    }
+
+    /** Says that something is done. */
+    void inform(String title, String message) {
+        JOptionPane.showMessageDialog(owner, words(message), title, JOptionPane.PLAIN_MESSAGE);
+    }
+
+    private static JTextArea words(String message) {
+        JTextArea area = PlainText.in(new JTextArea(message));
+        area.setColumns(COLUMNS);
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
+        area.setEditable(false);
+        area.setOpaque(false);
+        area.setName("message");
+        area.setSize(area.getPreferredSize());
+        return area;
+    }
+
+    /** Asks what to do with work that closing would lose. */
+    Unsaved unsaved() {
+        Object[] answers = {"Save", "Discard", "Keep open"};
+        int answer =
+                JOptionPane.showOptionDialog(
+                        owner,
+                        "There is unsaved work. Save it first?",
+                        "Unsaved work",
+                        JOptionPane.DEFAULT_OPTION,
+                        JOptionPane.QUESTION_MESSAGE,
+                        null,
+                        answers,
+                        answers[0]);
+        return switch (answer) {
+            case 0 -> Unsaved.SAVE;
+            case 1 -> Unsaved.DISCARD;
+            default -> Unsaved.KEEP_OPEN;
+        };
+    }
+
+    /** Asks for a file to open. */
+    Optional<Path> open(Optional<Path> near) {
+        JFileChooser chooser = files(near);
+        return chooser.showOpenDialog(owner) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    /** Asks where to save, and before replacing a file that is there. */
+    Optional<Path> save(Optional<Path> near, String suggested) {
+        JFileChooser chooser = files(near);
+        chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), suggested));
+        if (chooser.showSaveDialog(owner) != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        File chosen = chooser.getSelectedFile();
+        File file =
+                chosen.getName().endsWith(".json")
+                        ? chosen
+                        : new File(chosen.getParentFile(), chosen.getName() + ".procedure.json");
+        return !file.exists() || replace(file) ? Optional.of(file.toPath()) : Optional.empty();
+    }
+
+    private boolean replace(File file) {
+        Object[] answers = {"Replace", "Keep"};
+        return JOptionPane.showOptionDialog(
+                        owner,
+                        words(file.getName() + " is there already. Replace it?"),
+                        "Save as",
+                        JOptionPane.DEFAULT_OPTION,
+                        JOptionPane.QUESTION_MESSAGE,
+                        null,
+                        answers,
+                        answers[1])
+                == 0;
+    }
+
+    private static JFileChooser files(Optional<Path> near) {
+        JFileChooser chooser = new JFileChooser();
+        near.map(Path::toAbsolutePath)
+                .map(Path::getParent)
+                .ifPresent(folder -> chooser.setCurrentDirectory(folder.toFile()));
+        chooser.setFileFilter(new FileNameExtensionFilter("Procedures (*.json)", "json"));
+        return chooser;
+    }
+}

@@ -1,0 +1,131 @@
+package counterstep.editor.window;
+
+import counterstep.editor.desk.Desk;
+import counterstep.editor.desk.DeskState;
+import counterstep.model.Photo;
+import counterstep.model.Procedure;
+import counterstep.store.OutputFolder;
+import counterstep.store.PhotoFolder;
+import counterstep.store.ProcedureFile;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+
+/** New, open, save: what lies on the desk against what lies on the disk. */
+final class DocumentWork {
+    private static final String ENDING = ".procedure.json";
+
+    private final Desk desk;
+    private final Dialogs dialogs;
+    private final Runnable handIn;
+
+    /** {@code handIn} hands in what is being typed; it runs before the state is written. */
+    DocumentWork(Desk desk, Dialogs dialogs, Runnable handIn) {
+        this.desk = desk;
+        this.dialogs = dialogs;
+        this.handIn = handIn;
+    }
+
+    /** An empty document that has no file yet. */
+    static Procedure blank() {
+        return Procedure.titled("procedure", "New procedure");
+    }
+
+    void startNew() {
+        unlessUnsaved(() -> desk.opened(blank(), Optional.empty()));
+    }
+
+    void open() {
+        unlessUnsaved(() -> dialogs.open(desk.state().file()).ifPresent(this::open));
+    }
+
+    /** Opens a file; what lies on the desk stays if that cannot be. */
+    void open(Path file) {
+        Background.run(
+                () -> ProcedureFile.read(file),
+                procedure -> desk.opened(procedure, Optional.of(file)),
+                sentence -> dialogs.tell("Not opened", sentence + ". Nothing was opened."));
+    }
+
+    void save() {
+        save(() -> {});
+    }
+
+    void saveAs() {
+        handIn.run();
+        saveAs(() -> {});
+    }
+
+    private void save(Runnable then) {
+        handIn.run();
+        Optional<Path> file = desk.state().file();
+        if (file.isPresent()) {
+            write(file.get(), Optional.empty(), then);
+        } else {
+            saveAs(then);
+        }
+    }
+
+    private void saveAs(Runnable then) {
+        DeskState state = desk.state();
+        dialogs.save(state.file(), suggestion(state))
+                .ifPresent(
+                        file -> write(file, state.file().filter(old -> !old.equals(file)), then));
+    }
+
+    private static String suggestion(DeskState state) {
+        return state.file()
+                .map(file -> file.getFileName().toString())
+                .orElseGet(() -> plainName(state.procedure().titleBlock().title()) + ENDING);
+    }
+
+    private static String plainName(String title) {
+        String plain =
+                title.toLowerCase(Locale.ROOT)
+                        .replaceAll("[^a-z0-9]+", "-")
+                        .replaceAll("^-+|-+$", "");
+        return plain.isEmpty() ? "procedure" : plain;
+    }
+
+    /** The state is immutable: it is written while the writer goes on. */
+    private void write(Path file, Optional<Path> photosOf, Runnable then) {
+        DeskState state = desk.state();
+        Background.run(
+                () -> {
+                    photosOf.ifPresent(old -> copyPhotos(state.procedure(), old, file));
+                    ProcedureFile.write(file, state.procedure());
+                    return file;
+                },
+                written -> {
+                    desk.saved(state.generation(), written);
+                    then.run();
+                },
+                sentence ->
+                        dialogs.tell(
+                                "Not saved",
+                                sentence + ". Your work is still open; save it elsewhere."));
+    }
+
+    private static void copyPhotos(Procedure procedure, Path from, Path to) {
+        PhotoFolder source = PhotoFolder.beside(from);
+        Path folder = to.resolveSibling(ProcedureFile.baseName(to) + ".photos");
+        OutputFolder target = OutputFolder.at(folder);
+        for (Photo photo : procedure.photos()) {
+            source.bytes(photo.file()).ifPresent(bytes -> target.write(photo.file(), bytes));
+        }
+    }
+
+    /** Does something that closes what lies open; asks first if that would lose work. */
+    void unlessUnsaved(Runnable next) {
+        handIn.run();
+        if (!desk.unsaved()) {
+            next.run();
+            return;
+        }
+        switch (dialogs.unsaved()) {
+            case SAVE -> save(next);
+            case DISCARD -> next.run();
+            case KEEP_OPEN -> {}
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package counterstep.editor.window;
+
+import java.awt.Component;
+import java.awt.GridBagConstraints;
+import java.awt.GridBagLayout;
+import java.awt.Insets;
+import java.awt.event.InputEvent;
+import java.util.List;
+import javax.swing.JLabel;
+import javax.swing.JOptionPane;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+
+/** The sheet of keys, made from the commands themselves and what the step graph knows. */
+final class KeySheet {
+    private static final List<String[]> IN_THE_GRAPH =
+            List.of(
+                    new String[] {"Arrow keys", "move the selection along the steps"},
+                    new String[] {"F2", "rename the selected step"},
+                    new String[] {"Delete", "delete what is selected"},
+                    new String[] {"Double click", "add a step; on a title, rename it"},
+                    new String[] {"Drag from an edge", "link a step to another"},
+                    new String[] {"Ctrl and wheel", "zoom to the pointer"},
+                    new String[] {"Space and drag", "move the view"});
+
+    private KeySheet() {}
+
+    static void show(Component owner, Commands commands) {
+        JPanel sheet = new JPanel(new GridBagLayout());
+        int row = 0;
+        for (Commands.Entry entry : commands.entries()) {
+            line(sheet, row++, words(entry.key()), entry.name());
+        }
+        for (String[] line : IN_THE_GRAPH) {
+            line(sheet, row++, line[0], line[1]);
+        }
+        JOptionPane.showMessageDialog(owner, sheet, "Keys", JOptionPane.PLAIN_MESSAGE);
+    }
+
+    private static void line(JPanel sheet, int row, String key, String does) {
+        JLabel left = new JLabel(key);
+        left.putClientProperty("FlatLaf.styleClass", "strong");
+        sheet.add(left, at(0, row));
+        sheet.add(new JLabel(does), at(1, row));
+    }
+
+    private static GridBagConstraints at(int column, int row) {
+        GridBagConstraints place = new GridBagConstraints();
+        place.gridx = column;
+        place.gridy = row;
+        place.anchor = GridBagConstraints.LINE_START;
+        place.insets = new Insets(2, 0, 2, 24);
+        return place;
+    }
+
+    private static String words(KeyStroke key) {
+        String held = InputEvent.getModifiersExText(key.getModifiers());
+        String name = java.awt.event.KeyEvent.getKeyText(key.getKeyCode());
+        return held.isEmpty() ? name : held + "+" + name;
+    }
+}

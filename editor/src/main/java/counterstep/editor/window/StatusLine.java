@@ -1,0 +1,74 @@
+package counterstep.editor.window;
+
+import counterstep.editor.analysis.Analysis;
+import counterstep.editor.desk.Desk;
+import counterstep.editor.theme.Palette;
+import counterstep.editor.theme.PlainText;
+import counterstep.model.Numbers;
+import counterstep.model.Revision;
+import counterstep.plan.Durations;
+import java.awt.BorderLayout;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+
+/** The totals left; whether all is saved, the revision and the zoom right. */
+final class StatusLine extends JPanel {
+    private final Desk desk;
+    private final JLabel totals = new JLabel(" ");
+    private final JLabel standing = PlainText.in(new JLabel(" "));
+    private int zoom = 100;
+
+    StatusLine(Desk desk) {
+        super(new BorderLayout());
+        this.desk = desk;
+        setBorder(BorderFactory.createEmptyBorder(5, 16, 5, 16));
+        totals.setName("totals");
+        totals.putClientProperty("FlatLaf.styleClass", "small");
+        standing.putClientProperty("FlatLaf.styleClass", "small");
+        add(totals, BorderLayout.LINE_START);
+        add(standing, BorderLayout.LINE_END);
+        desk.onState(state -> describe());
+        desk.onAnalysis(this::total);
+        updateUI();
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setBackground(Palette.SIDE.color());
+    }
+
+    void zoomed(int percent) {
+        zoom = percent;
+        describe();
+    }
+
+    private void total(Analysis analysis) {
+        int steps = analysis.procedure().steps().size();
+        String critical =
+                analysis.criticalPath()
+                        .map(path -> "critical path " + Numbers.minutesAndSeconds(path.seconds()))
+                        .orElse("the links run in a loop");
+        int changes = analysis.toolChanges().count();
+        totals.setText(
+                String.join(
+                        "     ",
+                        steps == 1 ? "1 step" : steps + " steps",
+                        Numbers.minutesAndSeconds(Durations.total(analysis.procedure())) + " min:s",
+                        critical,
+                        changes == 1 ? "1 tool change" : changes + " tool changes"));
+    }
+
+    private void describe() {
+        List<Revision> revisions = desk.state().procedure().revisions();
+        String revision =
+                revisions.isEmpty()
+                        ? "no revision yet"
+                        : "revision " + revisions.get(revisions.size() - 1).number();
+        standing.setText(
+                String.join(
+                        "     ", desk.unsaved() ? "not saved" : "saved", revision, zoom + " %"));
+    }
+}

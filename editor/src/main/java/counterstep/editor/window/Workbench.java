@@ -1,0 +1,169 @@
+package counterstep.editor.window;
+
+import counterstep.editor.canvas.StepGraph;
+import counterstep.editor.desk.Desk;
+import counterstep.editor.desk.DeskPanel;
+import counterstep.editor.desk.DeskState;
+import counterstep.editor.details.DetailsPanel;
+import counterstep.editor.findings.FindingsPanel;
+import counterstep.editor.items.ItemsPanel;
+import counterstep.editor.theme.Palette;
+import counterstep.editor.theme.PlainText;
+import counterstep.editor.theme.Theme;
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import javax.swing.JTabbedPane;
+import javax.swing.SwingUtilities;
+import javax.swing.WindowConstants;
+
+/** The window: items left, the step graph, details right, a row of panels below. */
+public final class Workbench {
+    private static final Dimension SIZE = new Dimension(1440, 900);
+
+    private final Desk desk;
+    private final JFrame frame = new JFrame();
+    private final JLabel title = PlainText.in(new JLabel());
+    private final StepGraph graph;
+    private final List<DeskPanel> left;
+    private final List<DeskPanel> right;
+    private final List<DeskPanel> below;
+    private final DocumentWork documents;
+
+    /** A window on a desk, not shown yet. */
+    public Workbench(Desk desk) {
+        this.desk = desk;
+        graph = new StepGraph(desk);
+        left = List.of(new ItemsPanel(desk));
+        right = List.of(new DetailsPanel(desk));
+        below = List.of(new FindingsPanel(desk));
+        Dialogs dialogs = new Dialogs(frame);
+        documents = new DocumentWork(desk, dialogs, this::handIn);
+        ExportWork exports = new ExportWork(desk, dialogs, frame, this::handIn);
+        Commands[] made = new Commands[1];
+        Commands commands =
+                new Commands(
+                        desk,
+                        graph,
+                        documents,
+                        exports,
+                        this::close,
+                        () -> KeySheet.show(frame, made[0]));
+        made[0] = commands;
+        title.putClientProperty("FlatLaf.styleClass", "small");
+        frame.setJMenuBar(new MenuBar(commands, title));
+        frame.setContentPane(content(commands));
+        frame.setName("workbench");
+        frame.setSize(SIZE);
+        frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+        frame.addWindowListener(
+                new WindowAdapter() {
+                    @Override
+                    public void windowClosing(WindowEvent event) {
+                        close();
+                    }
+                });
+        desk.onState(this::describe);
+    }
+
+    /** Shows the window, with a file where one is named; returns at once. */
+    public static void open(Optional<Path> file) {
+        SwingUtilities.invokeLater(
+                () -> {
+                    Theme.LIGHT.show();
+                    Workbench workbench = new Workbench(Desk.of(DocumentWork.blank()));
+                    workbench.frame.setLocationByPlatform(true);
+                    workbench.frame.setVisible(true);
+                    workbench.graph.requestFocusInWindow();
+                    file.ifPresent(workbench.documents::open);
+                });
+    }
+
+    /** The frame. */
+    public JFrame frame() {
+        return frame;
+    }
+
+    private JPanel content(Commands commands) {
+        JSplitPane columns = split(JSplitPane.HORIZONTAL_SPLIT, side(left, 270), graph, 0);
+        JSplitPane wide = split(JSplitPane.HORIZONTAL_SPLIT, columns, side(right, 318), 1);
+        JSplitPane rows = split(JSplitPane.VERTICAL_SPLIT, wide, tabs(), 1);
+        JPanel content = new JPanel(new BorderLayout());
+        content.add(new ActionBar(commands, addStep(commands)), BorderLayout.NORTH);
+        content.add(rows, BorderLayout.CENTER);
+        StatusLine status = new StatusLine(desk);
+        graph.onZoom(status::zoomed);
+        content.add(status, BorderLayout.SOUTH);
+        return content;
+    }
+
+    private static javax.swing.Action addStep(Commands commands) {
+        return commands.entries().stream()
+                .filter(entry -> entry.name().equals("Add step"))
+                .findFirst()
+                .orElseThrow()
+                .action();
+    }
+
+    private static JComponent side(List<DeskPanel> panels, int width) {
+        JComponent component = panels.get(0).component();
+        component.setPreferredSize(new Dimension(width, 400));
+        component.setMinimumSize(new Dimension(200, 100));
+        return component;
+    }
+
+    private static JSplitPane split(
+            int orientation, JComponent first, JComponent second, double extraToFirst) {
+        JSplitPane split = new JSplitPane(orientation, true, first, second);
+        split.setResizeWeight(extraToFirst);
+        split.setDividerSize(4);
+        split.setBorder(BorderFactory.createEmptyBorder());
+        return split;
+    }
+
+    private JTabbedPane tabs() {
+        JTabbedPane tabs = new JTabbedPane();
+        tabs.setOpaque(true);
+        tabs.setPreferredSize(new Dimension(800, 210));
+        tabs.setMinimumSize(new Dimension(200, 80));
+        for (DeskPanel panel : below) {
+            tabs.addTab(panel.title(), panel.component());
+            int at = tabs.getTabCount() - 1;
+            panel.onCount(
+                    count ->
+                            tabs.setTitleAt(
+                                    at,
+                                    count.isEmpty() ? panel.title() : panel.title() + " " + count));
+        }
+        return tabs;
+    }
+
+    private void describe(DeskState state) {
+        String name = state.procedure().titleBlock().title();
+        title.setText(name);
+        title.setForeground(Palette.SOFT.color());
+        String file = state.file().map(path -> path.getFileName() + ": ").orElse("");
+        frame.setTitle((desk.unsaved() ? "* " : "") + file + name + " - Counterstep");
+    }
+
+    private void handIn() {
+        graph.handIn();
+        left.forEach(DeskPanel::handIn);
+        right.forEach(DeskPanel::handIn);
+        below.forEach(DeskPanel::handIn);
+    }
+
+    private void close() {
+        documents.unlessUnsaved(frame::dispose);
+    }
+}
