@@ -9,6 +9,6 @@ final class Commands {
 
     /** All commands, printing results to {@code out} and remarks to {@code err}. */
     static List<Object> all(PrintStream out, PrintStream err) {
-        return List.of();
+        return List.of(new CheckCommand(out), new PlanCommand(out, err), new ExportCommand(out));
     }
 }

@@ -22,10 +22,10 @@ final class ItemRowRenderer extends JPanel implements ListCellRenderer<ItemRow> 
     private static final int HEIGHT = 26;
 
     private final JLabel name = PlainText.in(new JLabel());
-    private final JLabel amount = figure(52);
-    private final JLabel off = figure(26);
-    private final JLabel slash = figure(12);
-    private final JLabel back = figure(26);
+    private final JLabel amount = figure(46);
+    private final JLabel off = figure(22);
+    private final JLabel slash = figure(10);
+    private final JLabel back = figure(22);
 
     ItemRowRenderer() {
         super(new BorderLayout(4, 0));
@@ -54,7 +54,7 @@ final class ItemRowRenderer extends JPanel implements ListCellRenderer<ItemRow> 
             int index,
             boolean selected,
             boolean focused) {
-        setBorder(BorderFactory.createEmptyBorder(0, row.under() ? 24 : 16, 0, 12));
+        setBorder(BorderFactory.createEmptyBorder(0, row.under() ? 20 : 16, 0, 12));
         name.setText(row.item().name());
         name.setIcon(row.under() ? new ItemIcon(row.item()) : null);
         name.setFont((row.under() ? Type.BODY : Type.BODY_STRONG).font());

@@ -95,7 +95,7 @@ public final class Workbench {
     }
 
     private JPanel content(Commands commands) {
-        JSplitPane columns = split(JSplitPane.HORIZONTAL_SPLIT, side(left, 270), graph, 0);
+        JSplitPane columns = split(JSplitPane.HORIZONTAL_SPLIT, side(left, 290), graph, 0);
         JSplitPane wide = split(JSplitPane.HORIZONTAL_SPLIT, columns, side(right, 318), 1);
         JSplitPane rows = split(JSplitPane.VERTICAL_SPLIT, wide, tabs(), 1);
         JPanel content = new JPanel(new BorderLayout());

@@ -1,0 +1,89 @@
+package counterstep.cli;
+
+import counterstep.export.Exporter;
+import counterstep.export.Print;
+import counterstep.export.catalogue.Catalogue;
+import counterstep.store.OutputFolder;
+import counterstep.store.PhotoFolder;
+import counterstep.store.ProcedureFile;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
+
+/** Writes a procedure in the formats that leave the program. */
+@Command(
+        name = "export",
+        description = "Writes the guide and prints the path of each file written.")
+final class ExportCommand implements Callable<Integer> {
+    private final PrintStream out;
+
+    @Parameters(paramLabel = "FILE", description = "Procedure to export.")
+    private Path file = Path.of("");
+
+    @Option(
+            names = "--to",
+            paramLabel = "DIR",
+            required = true,
+            description = "Folder for the files; made if it is not there.")
+    private Path folder = Path.of("");
+
+    @Option(
+            names = "--format",
+            split = ",",
+            paramLabel = "FORMAT",
+            defaultValue = "html,md",
+            converter = FromCatalogue.class,
+            completionCandidates = Ids.class,
+            description = "Any of: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
+    private List<Exporter> formats = List.of();
+
+    ExportCommand(PrintStream out) {
+        this.out = out;
+    }
+
+    @Override
+    public Integer call() {
+        Print print =
+                Print.of(
+                        ProcedureFile.baseName(file),
+                        ProcedureFile.read(file),
+                        PhotoFolder.beside(file));
+        OutputFolder output = OutputFolder.at(folder);
+        for (Exporter format : formats.stream().distinct().toList()) {
+            format.write(print, output).forEach(out::println);
+        }
+        return CommandLineRun.CLEAN;
+    }
+
+    /** The formats' ids, for the help text. */
+    static final class Ids implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return Catalogue.all().stream().map(Exporter::id).iterator();
+        }
+    }
+
+    /** A format's id to the format. */
+    static final class FromCatalogue implements ITypeConverter<Exporter> {
+        @Override
+        public Exporter convert(String id) {
+            return Catalogue.find(id)
+                    .orElseThrow(
+                            () ->
+                                    new TypeConversionException(
+                                            "'%s' is none of %s".formatted(id, known())));
+        }
+
+        private static String known() {
+            return Catalogue.all().stream().map(Exporter::id).collect(Collectors.joining(", "));
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package counterstep.cli;
+
+import counterstep.json.JsonText;
+import counterstep.model.Index;
+import counterstep.model.Procedure;
+import counterstep.model.StepId;
+import counterstep.store.ProcedureFile;
+import java.io.PrintStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Says how long a procedure takes, what decides it, and how often the tool changes. */
+@Command(
+        name = "plan",
+        description =
+                "Prints times, float, critical path and tool changes; exit code 1 if the links run"
+                        + " in a loop.")
+final class PlanCommand implements Callable<Integer> {
+    private final PrintStream out;
+    private final PrintStream err;
+
+    @Parameters(paramLabel = "FILE", description = "Procedure to plan.")
+    private Path file = Path.of("");
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|json",
+            converter = TextOrJson.Names.class,
+            description = "For people (text, the default) or for programs (json).")
+    private TextOrJson format = TextOrJson.TEXT;
+
+    PlanCommand(PrintStream out, PrintStream err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    @Override
+    public Integer call() {
+        Procedure procedure = ProcedureFile.read(file);
+        Planned planned = Planned.of(procedure);
+        switch (format) {
+            case TEXT -> PlanText.of(planned).forEach(out::println);
+            case JSON -> out.println(JsonText.of(PlanJson.of(planned)));
+        }
+        planned.loop().ifPresent(loop -> err.println(sentence(loop, Index.of(procedure))));
+        return planned.loop().isEmpty() ? CommandLineRun.CLEAN : CommandLineRun.FOUND;
+    }
+
+    private static String sentence(List<StepId> loop, Index index) {
+        String steps =
+                loop.stream()
+                        .map(step -> "step " + index.number(step))
+                        .collect(Collectors.joining(", then "));
+        return "The links run in a loop: %s, then step %d again; no step can be timed."
+                .formatted(steps, index.number(loop.get(0)));
+    }
+}

@@ -1,0 +1,60 @@
+package counterstep.cli;
+
+import counterstep.model.Step;
+import counterstep.model.StepId;
+import counterstep.plan.CriticalPath;
+import counterstep.plan.Durations;
+import counterstep.plan.StepTimes;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A plan as other programs read it: decimal minutes, steps by id; times are null with a loop. */
+final class PlanJson {
+    private PlanJson() {}
+
+    static Map<String, Object> of(Planned planned) {
+        Optional<CriticalPath> path = planned.criticalPath();
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("minutes", Minutes.decimal(Durations.total(planned.procedure())));
+        json.put("criticalMinutes", path.map(found -> Minutes.decimal(found.seconds())));
+        json.put("criticalPaths", path.map(PlanJson::paths).orElse(List.of()));
+        json.put("morePaths", path.map(CriticalPath::morePaths).orElse(false));
+        json.put("toolChanges", toolChanges(planned));
+        json.put(
+                "steps",
+                planned.procedure().steps().stream()
+                        .map(Step::id)
+                        .map(id -> step(id, path.map(found -> found.times().get(id))))
+                        .toList());
+        return json;
+    }
+
+    private static List<List<String>> paths(CriticalPath path) {
+        return path.paths().stream()
+                .map(steps -> steps.stream().map(StepId::toString).toList())
+                .toList();
+    }
+
+    private static Map<String, Object> toolChanges(Planned planned) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("page", planned.toolChanges().count());
+        json.put("fewest", Optional.empty());
+        json.put("proved", Optional.empty());
+        json.put("order", Optional.empty());
+        return json;
+    }
+
+    private static Map<String, Object> step(StepId id, Optional<StepTimes> times) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("id", id.toString());
+        json.put("earliestStart", times.map(StepTimes::earliestStart).map(Minutes::decimal));
+        json.put("earliestFinish", times.map(StepTimes::earliestFinish).map(Minutes::decimal));
+        json.put("latestStart", times.map(StepTimes::latestStart).map(Minutes::decimal));
+        json.put("latestFinish", times.map(StepTimes::latestFinish).map(Minutes::decimal));
+        json.put("totalFloat", times.map(StepTimes::totalFloat).map(Minutes::decimal));
+        json.put("freeFloat", times.map(StepTimes::freeFloat).map(Minutes::decimal));
+        return json;
+    }
+}

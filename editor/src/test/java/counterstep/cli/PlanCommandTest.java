@@ -1,0 +1,127 @@
+package counterstep.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import counterstep.testing.Samples;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class PlanCommandTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    /** Cover 90 s; then fan 61 s beside filter 20 s; then close 30 s. */
+    private static final String DIAMOND =
+            """
+            {"format": "counterstep procedure", "version": 1, "id": "pump", "title": "Pump",
+             "steps": [
+              {"id": "s1", "phase": "teardown", "title": "Cover", "seconds": 90},
+              {"id": "s2", "phase": "service", "title": "Fan", "seconds": 61},
+              {"id": "s3", "phase": "service", "title": "Filter", "seconds": 20},
+              {"id": "s4", "phase": "reassembly", "title": "Close", "seconds": 30}],
+             "links": [%s]}
+            """;
+
+    private static final String LINKS =
+            """
+            {"before": "s1", "after": "s2"}, {"before": "s1", "after": "s3"},
+            {"before": "s2", "after": "s4"}, {"before": "s3", "after": "s4"}""";
+
+    @TempDir private Path folder;
+
+    @Test
+    void jsonHasDecimalMinutesAndStepsById() throws Exception {
+        Run run = Run.of("plan", diamond(LINKS), "--format", "json");
+
+        assertEquals(0, run.code(), run.err());
+        JsonNode expected =
+                JSON.readTree(
+                        """
+                        {"minutes": 3.35, "criticalMinutes": 3.0167,
+                         "criticalPaths": [["s1", "s2", "s4"]], "morePaths": false,
+                         "toolChanges": {"page": 0, "fewest": null, "proved": null, "order": null},
+                         "steps": [
+                          {"id": "s1", "earliestStart": 0, "earliestFinish": 1.5, "latestStart": 0,
+                           "latestFinish": 1.5, "totalFloat": 0, "freeFloat": 0},
+                          {"id": "s2", "earliestStart": 1.5, "earliestFinish": 2.5167,
+                           "latestStart": 1.5, "latestFinish": 2.5167, "totalFloat": 0,
+                           "freeFloat": 0},
+                          {"id": "s3", "earliestStart": 1.5, "earliestFinish": 1.8333,
+                           "latestStart": 2.1833, "latestFinish": 2.5167, "totalFloat": 0.6833,
+                           "freeFloat": 0.6833},
+                          {"id": "s4", "earliestStart": 2.5167, "earliestFinish": 3.0167,
+                           "latestStart": 2.5167, "latestFinish": 3.0167, "totalFloat": 0,
+                           "freeFloat": 0}]}
+                        """);
+        assertEquals(expected, JSON.readTree(run.out()));
+    }
+
+    @Test
+    void textHasARowForEachStepAndTheTotals() throws Exception {
+        Run run = Run.of("plan", diamond(LINKS));
+
+        assertEquals(0, run.code(), run.err());
+        assertRow(run, "2 Fan 1:01 1:30 - 2:31 1:30 - 2:31 0:00 0:00 critical");
+        assertRow(run, "3 Filter 0:20 1:30 - 1:50 2:11 - 2:31 0:41 0:41");
+        assertRow(run, "4 steps, 3:21 in page order.");
+        assertRow(run, "Critical path 3:01; 1 critical path.");
+        assertRow(run, "0 tool changes in page order.");
+    }
+
+    @Test
+    void aLoopIsNamedAndLeavesTimesNull() throws Exception {
+        Path file = diamond(LINKS + ", {\"before\": \"s4\", \"after\": \"s2\"}");
+        Run run = Run.of("plan", file, "--format", "json");
+
+        assertEquals(1, run.code());
+        assertTrue(run.err().contains("step 2") && run.err().contains("step 4"), run.err());
+        assertEquals(1, run.err().lines().count(), run.err());
+        JsonNode json = JSON.readTree(run.out());
+        assertEquals(3.35, json.get("minutes").asDouble());
+        assertTrue(json.get("criticalMinutes").isNull());
+        assertEquals(0, json.get("criticalPaths").size());
+        json.get("steps").forEach(step -> assertTrue(step.get("earliestStart").isNull()));
+        assertEquals(1, Run.of("plan", file).code());
+    }
+
+    @Test
+    void theCriticalPathsOfASampleLastAsLongAsStated() throws Exception {
+        JsonNode json =
+                JSON.readTree(
+                        Run.of("plan", Samples.file(Samples.STICK_UNIT), "--format", "json").out());
+
+        assertFalse(json.get("criticalPaths").isEmpty());
+        for (JsonNode path : json.get("criticalPaths")) {
+            List<String> steps = new ArrayList<>();
+            path.forEach(step -> steps.add(step.asText()));
+            double minutes = 0;
+            for (JsonNode step : json.get("steps")) {
+                if (steps.contains(step.get("id").asText())) {
+                    assertEquals(0, step.get("totalFloat").asDouble());
+                    minutes +=
+                            step.get("earliestFinish").asDouble()
+                                    - step.get("earliestStart").asDouble();
+                }
+            }
+            assertEquals(json.get("criticalMinutes").asDouble(), minutes, 0.01);
+        }
+    }
+
+    private Path diamond(String links) throws Exception {
+        return Files.writeString(folder.resolve("pump.procedure.json"), DIAMOND.formatted(links));
+    }
+
+    private static void assertRow(Run run, String expected) {
+        assertTrue(
+                run.lines().stream()
+                        .anyMatch(line -> line.strip().replaceAll(" +", " ").equals(expected)),
+                () -> expected + " is not in\n" + run.out());
+    }
+}
