@@ -1,8 +1,7 @@
 package counterstep.editor.form;
 
-import com.formdev.flatlaf.ui.FlatBorder;
+import counterstep.editor.theme.FieldFrame;
 import java.awt.KeyboardFocusManager;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
@@ -25,7 +24,7 @@ public final class TextBlock implements Input<String> {
         area.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         area.getAccessibleContext().setAccessibleName(label);
         scroll = new JScrollPane(area);
-        scroll.setBorder(BorderFactory.createCompoundBorder(new FlatBorder(), null));
+        scroll.setBorder(FieldFrame.border());
         scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         handIn = HandIn.attach(area, changed);
     }
