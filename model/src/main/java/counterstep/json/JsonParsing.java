@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
+import counterstep.input.BadInput;
 import counterstep.input.Limits;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -37,10 +38,12 @@ final class JsonParsing {
                     .build();
 
     private final JsonParser parser;
+    private final long length;
     private int values;
 
-    private JsonParsing(JsonParser parser) {
+    private JsonParsing(JsonParser parser, long length) {
         this.parser = parser;
+        this.length = length;
     }
 
     /** The value that UTF-8 bytes say; a byte order mark at the start is passed over. */
@@ -52,21 +55,22 @@ final class JsonParsing {
                             "a procedure is far shorter");
         }
         int start = Utf8.start(bytes);
-        Utf8.requireValid(bytes, start);
+        long length = Utf8.length(bytes, start);
         return parse(
                 new InputStreamReader(
                         new ByteArrayInputStream(bytes, start, bytes.length - start),
-                        StandardCharsets.UTF_8));
+                        StandardCharsets.UTF_8),
+                length);
     }
 
     /** The value that JSON text says. */
     static Json parse(String text) {
-        return parse(new StringReader(text));
+        return parse(new StringReader(text), text.length());
     }
 
-    private static Json parse(Reader reader) {
+    private static Json parse(Reader reader, long length) {
         try (JsonParser parser = FACTORY.createParser(reader)) {
-            return new JsonParsing(parser).document();
+            return new JsonParsing(parser, length).document();
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
@@ -82,17 +86,24 @@ final class JsonParsing {
                 throw here().refused("more text after the end of the document", "take it out");
             }
             return value;
-        } catch (JsonEOFException truncated) {
-            throw here().refused(
-                            "the file ends in the middle",
-                            "it was cut off; take a whole copy of it");
         } catch (StreamConstraintsException tooLong) {
             throw here().refused("a text, a name or a number without end", "shorten it");
         } catch (JsonProcessingException broken) {
-            throw here().refused(
-                            "not JSON at column " + broken.getLocation().getColumnNr(),
-                            "mend it, or take a copy that was saved whole");
+            throw refused(broken);
         }
+    }
+
+    private BadInput refused(JsonProcessingException broken) {
+        boolean atTheEnd =
+                broken instanceof JsonEOFException
+                        || broken.getLocation().getCharOffset() >= length;
+        return atTheEnd
+                ? here().refused(
+                                "the file ends in the middle",
+                                "it was cut off; take a whole copy of it")
+                : here().refused(
+                                "not JSON at column " + broken.getLocation().getColumnNr(),
+                                "mend it, or take a copy that was saved whole");
     }
 
     private Json value(int depth) throws IOException {

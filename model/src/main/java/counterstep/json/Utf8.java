@@ -6,7 +6,7 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
 
-/** Whether bytes are UTF-8, and in which line they are not. */
+/** Bytes as UTF-8 text: how long it is, or in which line it is none. */
 final class Utf8 {
     private static final int CHUNK = 8192;
 
@@ -22,19 +22,22 @@ final class Utf8 {
         return marked ? 3 : 0;
     }
 
-    static void requireValid(byte[] bytes, int start) {
+    /** How many characters the bytes say; refuses bytes that say none. */
+    static long length(byte[] bytes, int start) {
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
         ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
         CharBuffer out = CharBuffer.allocate(CHUNK);
-        CoderResult result = decoder.decode(in, out, true);
+        long length = 0;
+        CoderResult result = CoderResult.OVERFLOW;
         while (result.isOverflow()) {
-            out.clear();
-            result = decoder.decode(in, out, true);
+            result = decoder.decode(in, out.clear(), true);
+            length += out.position();
         }
         if (result.isError()) {
             throw new Place(lineOf(bytes, in.position()), "")
                     .refused("not UTF-8 text", "save it in the encoding UTF-8");
         }
+        return length;
     }
 
     private static int lineOf(byte[] bytes, int position) {
