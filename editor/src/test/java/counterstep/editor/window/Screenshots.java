@@ -1,0 +1,105 @@
+package counterstep.editor.window;
+
+import counterstep.editor.desk.Desk;
+import counterstep.editor.desk.Selection;
+import counterstep.editor.theme.Theme;
+import counterstep.model.Procedure;
+import counterstep.model.StepId;
+import counterstep.store.ProcedureFile;
+import java.awt.Graphics2D;
+import java.awt.Robot;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import javax.imageio.ImageIO;
+import javax.swing.JFrame;
+import javax.swing.SwingUtilities;
+
+/** Makes the pictures of the documentation: the window on each sample, light and dark. */
+public final class Screenshots {
+    /** A sample and the step that is selected on its picture. */
+    private record Shot(String sample, String step) {}
+
+    private static final List<Shot> SHOTS =
+            List.of(
+                    new Shot("orrin-c4-stick-unit", "s16"),
+                    new Shot("orrin-c4-stick-unit-hurried", "s16"),
+                    new Shot("bench-supply-fan", "s5"));
+
+    private Screenshots() {}
+
+    /**
+     * Writes the pictures.
+     *
+     * @param arguments the folder of the samples, the folder for the pictures
+     */
+    public static void main(String[] arguments) throws Exception {
+        Path samples = Path.of(arguments[0]);
+        Path pictures = Files.createDirectories(Path.of(arguments[1]));
+        for (Theme theme : Theme.values()) {
+            for (Shot shot : SHOTS) {
+                Path file = samples.resolve(shot.sample() + ".procedure.json");
+                String name = shot.sample() + "-" + theme.name().toLowerCase(Locale.ROOT) + ".png";
+                write(picture(theme, file, shot.step()), pictures.resolve(name));
+            }
+        }
+        System.exit(0);
+    }
+
+    private static BufferedImage picture(Theme theme, Path file, String step) throws Exception {
+        Procedure procedure = ProcedureFile.read(file);
+        CountDownLatch analysed = new CountDownLatch(1);
+        Workbench[] opened = new Workbench[1];
+        SwingUtilities.invokeAndWait(
+                () -> {
+                    theme.show();
+                    Desk desk = Desk.of(procedure);
+                    opened[0] = new Workbench(desk);
+                    desk.opened(procedure, Optional.of(file));
+                    opened[0].frame().setVisible(true);
+                    desk.onAnalysis(
+                            analysis -> {
+                                if (!analysis.renewing()) {
+                                    analysed.countDown();
+                                }
+                            });
+                });
+        analysed.await();
+        Robot robot = new Robot();
+        robot.mouseMove(1599, 999); // a pointer over the drawing would keep it where it is
+        robot.waitForIdle(); // the window takes its size and fits the drawing into it
+        SwingUtilities.invokeAndWait(() -> opened[0].select(selection(procedure, step)));
+        robot.waitForIdle();
+        BufferedImage[] image = new BufferedImage[1];
+        SwingUtilities.invokeAndWait(() -> image[0] = painted(opened[0].frame()));
+        return image[0];
+    }
+
+    private static Selection selection(Procedure procedure, String step) {
+        StepId id = new StepId(step);
+        boolean there = procedure.steps().stream().anyMatch(each -> each.id().equals(id));
+        return Selection.of(there ? id : procedure.steps().get(4).id());
+    }
+
+    private static BufferedImage painted(JFrame frame) {
+        BufferedImage image =
+                new BufferedImage(
+                        frame.getRootPane().getWidth(),
+                        frame.getRootPane().getHeight(),
+                        BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        frame.getRootPane().paint(graphics);
+        graphics.dispose();
+        frame.dispose();
+        return image;
+    }
+
+    private static void write(BufferedImage image, Path file) throws IOException {
+        ImageIO.write(image, "png", file.toFile());
+    }
+}
