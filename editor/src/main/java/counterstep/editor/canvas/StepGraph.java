@@ -203,6 +203,11 @@ public final class StepGraph extends JPanel {
     }
 
     @Override
+    public boolean requestFocusInWindow() {
+        return pane.getGraphControl().requestFocusInWindow();
+    }
+
+    @Override
     public boolean isOptimizedDrawingEnabled() {
         return false; // the overview lies over the pane
     }

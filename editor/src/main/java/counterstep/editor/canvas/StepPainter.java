@@ -5,6 +5,7 @@ import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.SeverityMark;
 import counterstep.editor.theme.Type;
 import counterstep.export.shape.PhaseEdge;
+import counterstep.model.Phase;
 import java.awt.BasicStroke;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
@@ -13,6 +14,11 @@ import java.util.List;
 
 /** Draws a step with its upper left corner at the origin, in pixels at 100 %. */
 final class StepPainter {
+    private static final double EDGE = 5;
+
+    /** The tick is wider than a bar and stands a little further in. */
+    private static final double VERIFY_EDGE = 9;
+
     /** Below this zoom a step shows only its place and its trouble, large. */
     private static final double FAR = 0.55;
 
@@ -37,7 +43,8 @@ final class StepPainter {
         }
         ground(graphics, state);
         graphics.setColor(Palette.SOFT.color());
-        PhaseEdge.of(face.phase(), Measures.HEIGHT - 16).paint(graphics, 5, 8, 1);
+        double edge = face.phase() == Phase.VERIFY ? VERIFY_EDGE : EDGE;
+        PhaseEdge.of(face.phase(), Measures.HEIGHT - 16).paint(graphics, edge, 8, 1);
         if (zoom < FAR) {
             far(graphics, face);
             return;

@@ -1,5 +1,6 @@
 package counterstep.editor.form;
 
+import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
@@ -40,7 +41,7 @@ public final class Form extends JPanel implements Scrollable {
 
     /** Adds something that is no field, over the whole width. */
     public Form wide(JComponent component) {
-        add(component, constraints(0, row, 2, new Insets(GAP, 0, 0, 0)));
+        add(new Narrow(component), constraints(0, row, 2, new Insets(GAP, 0, 0, 0)));
         row++;
         return this;
     }
@@ -73,12 +74,9 @@ public final class Form extends JPanel implements Scrollable {
             label.setLabelFor(input.component());
             add(label, constraints(column, row, width, new Insets(GAP, left, 0, right)));
         }
-        JComponent field = input.component();
-        if (!(input instanceof ListInput<?>)) {
-            field.setMinimumSize(new Dimension(40, field.getPreferredSize().height));
-            field.setPreferredSize(new Dimension(40, field.getPreferredSize().height));
-        }
-        add(field, constraints(column, row + 1, width, new Insets(2, left, 0, right)));
+        add(
+                new Narrow(input.component()),
+                constraints(column, row + 1, width, new Insets(2, left, 0, right)));
     }
 
     private static GridBagConstraints constraints(int column, int row, int width, Insets insets) {
@@ -115,5 +113,24 @@ public final class Form extends JPanel implements Scrollable {
     @Override
     public boolean getScrollableTracksViewportHeight() {
         return false;
+    }
+
+    /** Asks for its height alone; the form gives the width, two fields of a row the same. */
+    private static final class Narrow extends JPanel {
+        private Narrow(JComponent content) {
+            super(new BorderLayout());
+            setOpaque(false);
+            add(content);
+        }
+
+        @Override
+        public Dimension getPreferredSize() {
+            return new Dimension(0, super.getPreferredSize().height);
+        }
+
+        @Override
+        public Dimension getMinimumSize() {
+            return getPreferredSize();
+        }
     }
 }

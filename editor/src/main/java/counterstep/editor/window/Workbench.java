@@ -4,6 +4,7 @@ import counterstep.editor.canvas.StepGraph;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.DeskState;
+import counterstep.editor.desk.Selection;
 import counterstep.editor.details.DetailsPanel;
 import counterstep.editor.findings.FindingsPanel;
 import counterstep.editor.items.ItemsPanel;
@@ -44,6 +45,8 @@ public final class Workbench {
     public Workbench(Desk desk) {
         this.desk = desk;
         graph = new StepGraph(desk);
+        graph.setPreferredSize(new Dimension(640, 400));
+        graph.setMinimumSize(new Dimension(240, 160));
         left = List.of(new ItemsPanel(desk));
         right = List.of(new DetailsPanel(desk));
         below = List.of(new FindingsPanel(desk));
@@ -72,6 +75,11 @@ public final class Workbench {
                     public void windowClosing(WindowEvent event) {
                         close();
                     }
+
+                    @Override
+                    public void windowOpened(WindowEvent event) {
+                        graph.requestFocusInWindow();
+                    }
                 });
         desk.onState(this::describe);
     }
@@ -84,9 +92,18 @@ public final class Workbench {
                     Workbench workbench = new Workbench(Desk.of(DocumentWork.blank()));
                     workbench.frame.setLocationByPlatform(true);
                     workbench.frame.setVisible(true);
-                    workbench.graph.requestFocusInWindow();
                     file.ifPresent(workbench.documents::open);
                 });
+    }
+
+    /** Opens a file on the desk; what lies there stays if that cannot be. */
+    void openFile(Path file) {
+        documents.open(file);
+    }
+
+    /** Selects, as a click would. */
+    void select(Selection selection) {
+        desk.select(selection);
     }
 
     /** The frame. */
@@ -118,7 +135,7 @@ public final class Workbench {
     private static JComponent side(List<DeskPanel> panels, int width) {
         JComponent component = panels.get(0).component();
         component.setPreferredSize(new Dimension(width, 400));
-        component.setMinimumSize(new Dimension(200, 100));
+        component.setMinimumSize(new Dimension(220, 100));
         return component;
     }
 
@@ -134,7 +151,8 @@ public final class Workbench {
     private JTabbedPane tabs() {
         JTabbedPane tabs = new JTabbedPane();
         tabs.setOpaque(true);
-        tabs.setPreferredSize(new Dimension(800, 210));
+        tabs.setPreferredSize(new Dimension(800, 220));
+        tabs.setFocusable(false);
         tabs.setMinimumSize(new Dimension(200, 80));
         for (DeskPanel panel : below) {
             tabs.addTab(panel.title(), panel.component());
