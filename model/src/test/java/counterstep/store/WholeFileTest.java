@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import counterstep.model.Procedure;
 import counterstep.testing.AnyProcedure;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,14 +22,14 @@ class WholeFileTest {
     @Test
     void aFailureWhileWritingLeavesTheOldFileWholeAndNothingBesideIt() throws IOException {
         Path file = folder.resolve("guide.html");
-        WholeFile.put(file, out -> out.write("old".getBytes("UTF-8")));
+        WholeFile.put(file, out -> out.write("old".getBytes(StandardCharsets.UTF_8)));
         assertThrows(
                 IOException.class,
                 () ->
                         WholeFile.put(
                                 file,
                                 out -> {
-                                    out.write("ne".getBytes("UTF-8"));
+                                    out.write("ne".getBytes(StandardCharsets.UTF_8));
                                     throw new IOException("the disk is full");
                                 }));
         assertEquals("old", Files.readString(file));

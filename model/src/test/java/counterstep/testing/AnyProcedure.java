@@ -138,7 +138,7 @@ public final class AnyProcedure {
             }
             throw new AssertionError(refused);
         } catch (ReflectiveOperationException broken) {
-            throw new AssertionError(broken);
+            throw new LinkageError(broken.getMessage(), broken);
         }
     }
 
