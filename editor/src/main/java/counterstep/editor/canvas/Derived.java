@@ -3,14 +3,12 @@ package counterstep.editor.canvas;
 import counterstep.check.Finding;
 import counterstep.editor.analysis.Analysis;
 import counterstep.links.Precedence;
-import counterstep.mirror.MirrorLayout;
 import counterstep.model.Link;
 import counterstep.model.LinkEnds;
 import counterstep.model.Procedure;
 import counterstep.model.Severity;
 import counterstep.model.StepId;
 import counterstep.plan.CriticalPath;
-import counterstep.review.Review;
 import counterstep.toolchange.PickUp;
 import counterstep.toolchange.ToolChanges;
 import java.util.HashSet;
@@ -39,15 +37,14 @@ record Derived(
             new Derived(Columns.NONE, Set.of(), Set.of(), Map.of(), Map.of());
 
     static Derived of(Analysis analysis) {
-        Procedure procedure = analysis.procedure();
-        Precedence precedence = Precedence.of(procedure);
-        boolean loop = precedence.loop().isPresent();
         return new Derived(
-                Columns.of(MirrorLayout.of(procedure)),
-                loop ? Set.of() : critical(CriticalPath.of(procedure, precedence)),
-                loop ? Set.of() : redundant(procedure, precedence),
-                tools(ToolChanges.inPageOrder(procedure)),
-                trouble(Review.of(procedure).findings()));
+                Columns.of(analysis.mirror()),
+                analysis.criticalPath().map(Derived::critical).orElse(Set.of()),
+                analysis.criticalPath().isEmpty()
+                        ? Set.of()
+                        : redundant(analysis.procedure(), analysis.precedence()),
+                tools(analysis.toolChanges()),
+                trouble(analysis.review().findings()));
     }
 
     static Set<LinkEnds> critical(CriticalPath plan) {
@@ -74,7 +71,7 @@ record Derived(
     private static Map<StepId, String> tools(ToolChanges changes) {
         Map<StepId, String> tools = new LinkedHashMap<>();
         for (PickUp pickUp : changes.pickUps()) {
-            tools.merge(pickUp.step(), pickUp.tool().label(), (one, more) -> one + ", " + more);
+            tools.merge(pickUp.step(), pickUp.tool().label(), (one, more) -> one + " + " + more);
         }
         return Map.copyOf(tools);
     }

@@ -32,6 +32,7 @@ final class Gestures extends MouseAdapter {
     private final Panning panning;
     private Optional<Point> pressedAt = Optional.empty();
     private Optional<Drag> begun = Optional.empty();
+    private boolean reading;
 
     Gestures(
             Desk desk,
@@ -57,8 +58,19 @@ final class Gestures extends MouseAdapter {
         panning.install();
     }
 
+    /** Whether what happens now comes from the pointer, so that its target is in sight already. */
+    boolean isReading() {
+        return reading;
+    }
+
     @Override
     public void mousePressed(MouseEvent event) {
+        reading = true;
+        press(event);
+        reading = false;
+    }
+
+    private void press(MouseEvent event) {
         pane.getGraphControl().requestFocusInWindow();
         if (panning.takes(event) || !SwingUtilities.isLeftMouseButton(event)) {
             return;
@@ -162,6 +174,12 @@ final class Gestures extends MouseAdapter {
 
     @Override
     public void mouseReleased(MouseEvent event) {
+        reading = true;
+        release(event);
+        reading = false;
+    }
+
+    private void release(MouseEvent event) {
         Optional<Drag> done = feedback.drag();
         cancel();
         if (done.isEmpty()) {

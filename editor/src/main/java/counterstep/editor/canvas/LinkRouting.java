@@ -83,7 +83,10 @@ final class LinkRouting {
         double bottom = Math.max(from.y(), to.y());
         return bottom - top > Measures.HEIGHT
                 && cards.values().stream()
-                        .filter(card -> !card.equals(from) && !card.equals(to))
+                        .filter(
+                                card ->
+                                        !card.step().equals(from.step())
+                                                && !card.step().equals(to.step()))
                         .filter(card -> Math.abs(card.x() - from.x()) < Measures.WIDTH)
                         .noneMatch(card -> card.y() > top - 1 && card.y() < bottom + 1);
     }

@@ -26,6 +26,7 @@ final class Overview extends JPanel {
         this.viewpoint = viewpoint;
         setOpaque(false);
         setName("overview");
+        getAccessibleContext().setAccessibleName("Overview of the steps");
         MouseAdapter mover = new Mover();
         addMouseListener(mover);
         addMouseMotionListener(mover);

@@ -6,63 +6,46 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.List;
 
 /** Draws the rungs and the places that stay empty, under the steps. */
 final class Rungs {
     private final TextFit fit = new TextFit();
+    private List<RungLine> labelled = List.of();
+    private List<RungLabel> labels = List.of();
 
-    void paint(Graphics2D graphics, Scene scene) {
-        scene.rungs().forEach(rung -> paint(graphics, rung));
+    void paint(Graphics2D graphics, Scene scene, double zoom) {
+        scene.rungs().forEach(rung -> line(graphics, rung));
+        if (zoom >= Measures.FAR) {
+            labels(graphics, scene).forEach(label -> label.paint(graphics));
+        }
         scene.emptyBoxes().forEach(empty -> paint(graphics, empty));
     }
 
-    private void paint(Graphics2D graphics, RungLine rung) {
-        if (!graphics.hitClip(
-                (int) rung.x1() - 1,
-                (int) Math.min(rung.y1(), rung.y2()) - 20,
-                (int) (rung.x2() - rung.x1()) + 2,
-                (int) Math.abs(rung.y1() - rung.y2()) + 40)) {
-            return;
-        }
+    private static void line(Graphics2D graphics, RungLine rung) {
         graphics.setColor(rung.broken() ? Palette.ERROR.color() : Palette.RUNG.color());
-        graphics.setStroke(
-                new BasicStroke(
-                        1.4f,
-                        BasicStroke.CAP_BUTT,
-                        BasicStroke.JOIN_MITER,
-                        10,
-                        new float[] {2, 5},
-                        0));
+        graphics.setStroke(dashed(1.4f, 2));
         graphics.draw(new Line2D.Double(rung.x1(), rung.y1(), rung.x2(), rung.y2()));
-        label(graphics, rung);
     }
 
-    private void label(Graphics2D graphics, RungLine rung) {
-        graphics.setFont(Type.LABEL.font());
-        double room = rung.x2() - rung.x1() - 8;
-        String label = fit.within(rung.label(), graphics.getFontMetrics(), room);
-        double width = graphics.getFontMetrics().stringWidth(label);
-        double x = (rung.x1() + rung.x2() - width) / 2;
-        double y = (rung.y1() + rung.y2()) / 2 - 6;
-        if (rung.y1() != rung.y2() && !label.isEmpty()) {
-            graphics.setColor(Palette.CANVAS.color());
-            y += 10;
-            graphics.fill(new RoundRectangle2D.Double(x - 4, y - 12, width + 8, 16, 8, 8));
+    private static BasicStroke dashed(float width, float dash) {
+        float[] dashes = {dash, 5};
+        return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0);
+    }
+
+    /** The names on the rungs, laid out once for each scene. */
+    private List<RungLabel> labels(Graphics2D graphics, Scene scene) {
+        if (!scene.rungs().equals(labelled)) {
+            graphics.setFont(Type.LABEL.font());
+            labels = RungLabel.of(scene.rungs(), graphics.getFontMetrics(), fit);
+            labelled = scene.rungs();
         }
-        graphics.setColor(Palette.FAINT.color());
-        graphics.drawString(label, (float) x, (float) y);
+        return labels;
     }
 
     private void paint(Graphics2D graphics, EmptyBox empty) {
         graphics.setColor(Palette.ERROR.color());
-        graphics.setStroke(
-                new BasicStroke(
-                        1.5f,
-                        BasicStroke.CAP_BUTT,
-                        BasicStroke.JOIN_MITER,
-                        10,
-                        new float[] {6, 5},
-                        0));
+        graphics.setStroke(dashed(1.5f, 6));
         graphics.draw(
                 new RoundRectangle2D.Double(
                         empty.x(), empty.y(), Measures.WIDTH, Measures.HEIGHT, 12, 12));

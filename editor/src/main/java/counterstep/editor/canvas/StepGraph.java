@@ -7,6 +7,7 @@ import counterstep.model.StepId;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.Optional;
@@ -30,6 +31,7 @@ public final class StepGraph extends JPanel {
     private final Feedback feedback = new Feedback(cells, () -> pane.getGraphControl().repaint());
     private final TitleEditor titles;
     private final Commands commands;
+    private final Gestures gestures;
     private Derived derived = Derived.NOTHING;
     private String opened = "";
 
@@ -40,20 +42,20 @@ public final class StepGraph extends JPanel {
         this.titles = new TitleEditor(desk, pane, viewpoint);
         this.commands = new Commands(desk, cells, viewpoint, titles, this::redraw);
         pane.setColumnHeaderView(heads);
-        pane.addUnder(graphics -> rungs.paint(graphics, cells.scene()));
+        pane.addUnder(graphics -> rungs.paint(graphics, cells.scene(), viewpoint.zoom()));
         pane.addOver(feedback::paint);
         pane.addOver(this::paintInvitation);
         cells.paintBy(this::paintCell);
         add(overview);
         add(pane);
-        Gestures gestures = new Gestures(desk, cells, pane, viewpoint, feedback, commands);
+        gestures = new Gestures(desk, cells, pane, viewpoint, feedback, commands);
         gestures.install();
         new Keys(pane.getGraphControl()).install(commands, viewpoint, gestures);
         viewpoint.onChange(heads::repaint);
         viewpoint.onChange(titles::follow);
         pane.getViewport().addComponentListener(new Resized());
         pane.getGraphControl().setName("step graph");
-        pane.getAccessibleContext().setAccessibleName("Step graph");
+        pane.getGraphControl().getAccessibleContext().setAccessibleName("Step graph");
         desk.onState(this::show);
         desk.onAnalysis(
                 analysis -> {
@@ -113,6 +115,11 @@ public final class StepGraph extends JPanel {
         commands.reveal(step);
     }
 
+    /** Where a step stands on the scrolled surface. */
+    Optional<Rectangle> boundsOf(StepId step) {
+        return cells.scene().card(step).map(Card::box).map(viewpoint::toControl);
+    }
+
     /** Hands in a title that is being typed. */
     public void handIn() {
         titles.handIn();
@@ -123,14 +130,9 @@ public final class StepGraph extends JPanel {
         redraw();
         Set<StepId> now = state.selection().steps();
         describe(state);
-        if (!now.equals(before) && now.size() == 1 && !isPointing()) {
+        if (!now.equals(before) && now.size() == 1 && !gestures.isReading()) {
             reveal(now.iterator().next());
         }
-    }
-
-    /** While the pointer selects, what it points at is in sight already and must not move. */
-    private boolean isPointing() {
-        return pane.getGraphControl().getMousePosition() != null;
     }
 
     private void redraw() {
@@ -157,7 +159,7 @@ public final class StepGraph extends JPanel {
                         .map(StepGraph::said)
                         .reduce((one, other) -> one + "; " + other)
                         .orElse("nothing selected");
-        pane.getAccessibleContext().setAccessibleDescription(said);
+        pane.getGraphControl().getAccessibleContext().setAccessibleDescription(said);
     }
 
     private static String said(StepFace face) {

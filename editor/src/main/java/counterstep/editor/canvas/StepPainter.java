@@ -19,9 +19,6 @@ final class StepPainter {
     /** The tick is wider than a bar and stands a little further in. */
     private static final double VERIFY_EDGE = 9;
 
-    /** Below this zoom a step shows only its place and its trouble, large. */
-    private static final double FAR = 0.55;
-
     private static final double TEXT_LEFT = 18;
     private static final double TITLE_LEFT = 42;
     private static final double RIGHT = Measures.WIDTH - 10;
@@ -45,7 +42,7 @@ final class StepPainter {
         graphics.setColor(Palette.SOFT.color());
         double edge = face.phase() == Phase.VERIFY ? VERIFY_EDGE : EDGE;
         PhaseEdge.of(face.phase(), Measures.HEIGHT - 16).paint(graphics, edge, 8, 1);
-        if (zoom < FAR) {
+        if (zoom < Measures.FAR) {
             far(graphics, face);
             return;
         }

@@ -1,0 +1,66 @@
+package counterstep.editor.canvas;
+
+import counterstep.editor.theme.Palette;
+import counterstep.editor.theme.Type;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The name on a rung. Above a level one, on a slanting one; where another name stands already it
+ * moves along its rung, and where there is no room at all it is left out.
+ *
+ * @param text the items
+ * @param box what it takes up
+ */
+record RungLabel(String text, Rectangle2D box) {
+    private static final double[] ALONG = {0.5, 0.36, 0.64, 0.25, 0.75, 0.16, 0.84};
+    private static final double HEIGHT = 16;
+
+    /** Lays names out, those of level rungs first. */
+    static List<RungLabel> of(List<RungLine> rungs, FontMetrics metrics, TextFit fit) {
+        List<RungLabel> placed = new ArrayList<>();
+        rungs.stream()
+                .filter(rung -> !rung.label().isEmpty())
+                .sorted(Comparator.comparingDouble(rung -> Math.abs(rung.y1() - rung.y2())))
+                .forEach(rung -> free(rung, metrics, fit, placed).ifPresent(placed::add));
+        return List.copyOf(placed);
+    }
+
+    private static Optional<RungLabel> free(
+            RungLine rung, FontMetrics metrics, TextFit fit, List<RungLabel> placed) {
+        boolean level = rung.y1() == rung.y2();
+        double room = level ? rung.x2() - rung.x1() - 8 : Measures.COLUMN_GAP * 0.7;
+        String text = fit.within(rung.label(), metrics, room);
+        double width = metrics.stringWidth(text) + 8;
+        for (double along : ALONG) {
+            double middle = rung.x1() + along * (rung.x2() - rung.x1());
+            double x = Math.max(rung.x1(), Math.min(rung.x2() - width, middle - width / 2));
+            double y = rung.y1() + along * (rung.y2() - rung.y1());
+            Rectangle2D box =
+                    new Rectangle2D.Double(x, level ? y - 18 : y - HEIGHT / 2, width, HEIGHT);
+            if (placed.stream().noneMatch(other -> other.box().intersects(box))) {
+                return Optional.of(new RungLabel(text, box));
+            }
+        }
+        return Optional.empty();
+    }
+
+    void paint(Graphics2D graphics) {
+        if (!graphics.hitClip(
+                (int) box.getX(), (int) box.getY(), (int) box.getWidth() + 1, (int) HEIGHT)) {
+            return;
+        }
+        graphics.setFont(Type.LABEL.font());
+        graphics.setColor(Palette.CANVAS.color());
+        graphics.fill(
+                new RoundRectangle2D.Double(box.getX(), box.getY(), box.getWidth(), HEIGHT, 8, 8));
+        graphics.setColor(Palette.FAINT.color());
+        graphics.drawString(text, (float) box.getX() + 4, (float) box.getY() + 12);
+    }
+}
