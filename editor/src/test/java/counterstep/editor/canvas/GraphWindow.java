@@ -1,0 +1,124 @@
+package counterstep.editor.canvas;
+
+import counterstep.editor.desk.Desk;
+import counterstep.editor.desk.DeskState;
+import counterstep.editor.theme.Theme;
+import counterstep.model.Procedure;
+import counterstep.model.StepId;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.util.function.Consumer;
+import javax.swing.JFrame;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.MouseButton;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
+
+/** A step graph in a window of its own, used with real mouse and keys. */
+final class GraphWindow implements AutoCloseable {
+    private final Robot robot = BasicRobot.robotWithNewAwtHierarchy();
+    private final Opened opened;
+
+    private record Opened(Desk desk, StepGraph graph, JFrame frame) {}
+
+    GraphWindow(Procedure procedure) {
+        opened = GuiActionRunner.execute(() -> open(procedure));
+        new FrameFixture(robot, opened.frame()).show();
+        settle();
+    }
+
+    private static Opened open(Procedure procedure) {
+        Theme.LIGHT.show();
+        Desk desk = Desk.of(procedure);
+        StepGraph graph = new StepGraph(desk);
+        JFrame frame = new JFrame("test");
+        frame.add(graph);
+        frame.setPreferredSize(new Dimension(1000, 700));
+        return new Opened(desk, graph, frame);
+    }
+
+    Robot robot() {
+        return robot;
+    }
+
+    Component surface() {
+        return robot.finder().findByName(opened.frame(), "step graph");
+    }
+
+    DeskState state() {
+        settle();
+        return GuiActionRunner.execute(() -> opened.desk().state());
+    }
+
+    Procedure procedure() {
+        return state().procedure();
+    }
+
+    void onDesk(Consumer<Desk> act) {
+        GuiActionRunner.execute(() -> act.accept(opened.desk()));
+        settle();
+    }
+
+    /** Waits until what is drawn is derived from what lies on the desk. */
+    private void settle() {
+        robot.waitForIdle();
+        Pause.pause(
+                new Condition("analysis of the newest state") {
+                    @Override
+                    public boolean test() {
+                        return GuiActionRunner.execute(() -> analysed());
+                    }
+                });
+        robot.waitForIdle();
+    }
+
+    private boolean analysed() {
+        long newest = opened.desk().state().generation();
+        return opened.desk().analysis().filter(told -> told.generation() == newest).isPresent();
+    }
+
+    Rectangle boundsOf(StepId step) {
+        return GuiActionRunner.execute(() -> opened.graph().boundsOf(step).orElseThrow());
+    }
+
+    Point centre(StepId step) {
+        Rectangle bounds = boundsOf(step);
+        return new Point((int) bounds.getCenterX(), (int) bounds.getCenterY());
+    }
+
+    void click(Point point, int times) {
+        robot.click(surface(), point, MouseButton.LEFT_BUTTON, times);
+        settle();
+    }
+
+    void drag(Point from, Point to) {
+        Component surface = surface();
+        robot.moveMouse(surface, from);
+        robot.pressMouse(surface, from, MouseButton.LEFT_BUTTON);
+        robot.moveMouse(surface, new Point((from.x + to.x) / 2, (from.y + to.y) / 2));
+        robot.moveMouse(surface, to);
+        robot.waitForIdle();
+        robot.releaseMouse(MouseButton.LEFT_BUTTON);
+        settle();
+    }
+
+    void press(int key) {
+        robot.pressAndReleaseKeys(key);
+        settle();
+    }
+
+    void type(String text) {
+        robot.enterText(text);
+        robot.waitForIdle();
+    }
+
+    @Override
+    public void close() {
+        robot.cleanUp();
+    }
+}
