@@ -1,5 +1,7 @@
 package counterstep.editor.canvas;
 
+import java.awt.geom.Line2D;
+
 /**
  * What joins a step and its counterstep: a dotted line that names the items.
  *
@@ -10,4 +12,8 @@ package counterstep.editor.canvas;
  * @param label the items
  * @param broken whether it leads to an empty place
  */
-record RungLine(double x1, double y1, double x2, double y2, String label, boolean broken) {}
+record RungLine(double x1, double y1, double x2, double y2, String label, boolean broken) {
+    Line2D line() {
+        return new Line2D.Double(x1, y1, x2, y2);
+    }
+}

@@ -17,14 +17,26 @@ import java.util.Optional;
  * @param rungs what joins step and counterstep
  * @param emptyBoxes places of countersteps that are not there
  * @param selection what is selected
+ * @param bounds what holds everything; two empty columns where there is nothing
  */
 record Scene(
         Map<StepId, Card> cards,
         Map<LinkEnds, Route> routes,
         List<RungLine> rungs,
         List<EmptyBox> emptyBoxes,
-        Selection selection) {
-    static final Scene EMPTY = new Scene(Map.of(), Map.of(), List.of(), List.of(), Selection.NONE);
+        Selection selection,
+        Rectangle2D bounds) {
+    static final Scene EMPTY = Scene.of(Map.of(), Map.of(), List.of(), List.of(), Selection.NONE);
+
+    static Scene of(
+            Map<StepId, Card> cards,
+            Map<LinkEnds, Route> routes,
+            List<RungLine> rungs,
+            List<EmptyBox> emptyBoxes,
+            Selection selection) {
+        Rectangle2D bounds = bounds(cards, routes, emptyBoxes);
+        return new Scene(cards, routes, rungs, emptyBoxes, selection, bounds);
+    }
 
     boolean isEmpty() {
         return cards.isEmpty();
@@ -51,8 +63,8 @@ record Scene(
         return Optional.ofNullable(found);
     }
 
-    /** What holds everything; two empty columns where there is nothing. */
-    Rectangle2D bounds() {
+    private static Rectangle2D bounds(
+            Map<StepId, Card> cards, Map<LinkEnds, Route> routes, List<EmptyBox> emptyBoxes) {
         Rectangle2D bounds =
                 new Rectangle2D.Double(
                         0, 0, Measures.RIGHT_COLUMN + Measures.WIDTH, Measures.HEIGHT);
