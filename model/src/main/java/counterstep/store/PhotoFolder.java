@@ -7,31 +7,37 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The photos of a document, in the folder {@code NAME.photos} beside it. Nothing outside of that
  * folder is ever read, not by a path in a name and not through a symbolic link.
  */
 public final class PhotoFolder {
-    private final Optional<Path> document;
+    private final Function<String, Optional<byte[]>> source;
 
-    private PhotoFolder(Optional<Path> document) {
-        this.document = document;
+    private PhotoFolder(Function<String, Optional<byte[]>> source) {
+        this.source = source;
     }
 
     /** The photos of a procedure file; the folder need not be there. */
     public static PhotoFolder beside(Path procedureFile) {
-        return new PhotoFolder(Optional.of(procedureFile));
+        return new PhotoFolder(fileName -> bytes(procedureFile, fileName));
     }
 
     /** The photos of a document that was never saved: none. */
     public static PhotoFolder none() {
-        return new PhotoFolder(Optional.empty());
+        return new PhotoFolder(fileName -> Optional.empty());
+    }
+
+    /** Photos that lie elsewhere than on the disk, in the program itself say. */
+    public static PhotoFolder of(Function<String, Optional<byte[]>> source) {
+        return new PhotoFolder(source);
     }
 
     /** The bytes of a photo; empty if it is missing, outside, unreadable or too large. */
     public Optional<byte[]> bytes(String fileName) {
-        return document.flatMap(file -> bytes(file, fileName));
+        return source.apply(fileName);
     }
 
     private static Optional<byte[]> bytes(Path document, String fileName) {

@@ -1,7 +1,5 @@
 package counterstep.editor.canvas;
 
-import java.awt.geom.Line2D;
-
 /**
  * What joins a step and its counterstep: a dotted line that names the items.
  *
@@ -12,8 +10,4 @@ import java.awt.geom.Line2D;
  * @param label the items
  * @param broken whether it leads to an empty place
  */
-record RungLine(double x1, double y1, double x2, double y2, String label, boolean broken) {
-    Line2D line() {
-        return new Line2D.Double(x1, y1, x2, y2);
-    }
-}
+record RungLine(double x1, double y1, double x2, double y2, String label, boolean broken) {}

@@ -4,7 +4,7 @@ import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.Type;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
-import java.awt.Rectangle;
+import java.awt.geom.Line2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 
@@ -15,10 +15,7 @@ final class Rungs {
     private List<RungLabel> labels = List.of();
 
     void paint(Graphics2D graphics, Scene scene, double zoom) {
-        Rectangle seen = graphics.getClipBounds();
-        scene.rungs().stream()
-                .filter(rung -> seen == null || rung.line().intersects(seen))
-                .forEach(rung -> line(graphics, rung));
+        scene.rungs().forEach(rung -> line(graphics, rung));
         if (zoom >= Measures.FAR) {
             labels(graphics, scene).forEach(label -> label.paint(graphics));
         }
@@ -28,7 +25,7 @@ final class Rungs {
     private static void line(Graphics2D graphics, RungLine rung) {
         graphics.setColor(rung.broken() ? Palette.ERROR.color() : Palette.RUNG.color());
         graphics.setStroke(dashed(1.4f, 2));
-        graphics.draw(rung.line());
+        graphics.draw(new Line2D.Double(rung.x1(), rung.y1(), rung.x2(), rung.y2()));
     }
 
     private static BasicStroke dashed(float width, float dash) {

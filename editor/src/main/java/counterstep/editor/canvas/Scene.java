@@ -17,26 +17,14 @@ import java.util.Optional;
  * @param rungs what joins step and counterstep
  * @param emptyBoxes places of countersteps that are not there
  * @param selection what is selected
- * @param bounds what holds everything; two empty columns where there is nothing
  */
 record Scene(
         Map<StepId, Card> cards,
         Map<LinkEnds, Route> routes,
         List<RungLine> rungs,
         List<EmptyBox> emptyBoxes,
-        Selection selection,
-        Rectangle2D bounds) {
-    static final Scene EMPTY = Scene.of(Map.of(), Map.of(), List.of(), List.of(), Selection.NONE);
-
-    static Scene of(
-            Map<StepId, Card> cards,
-            Map<LinkEnds, Route> routes,
-            List<RungLine> rungs,
-            List<EmptyBox> emptyBoxes,
-            Selection selection) {
-        Rectangle2D bounds = bounds(cards, routes, emptyBoxes);
-        return new Scene(cards, routes, rungs, emptyBoxes, selection, bounds);
-    }
+        Selection selection) {
+    static final Scene EMPTY = new Scene(Map.of(), Map.of(), List.of(), List.of(), Selection.NONE);
 
     boolean isEmpty() {
         return cards.isEmpty();
@@ -63,8 +51,8 @@ record Scene(
         return Optional.ofNullable(found);
     }
 
-    private static Rectangle2D bounds(
-            Map<StepId, Card> cards, Map<LinkEnds, Route> routes, List<EmptyBox> emptyBoxes) {
+    /** What holds everything; two empty columns where there is nothing. */
+    Rectangle2D bounds() {
         Rectangle2D bounds =
                 new Rectangle2D.Double(
                         0, 0, Measures.RIGHT_COLUMN + Measures.WIDTH, Measures.HEIGHT);

@@ -40,7 +40,7 @@ final class SceneBuilder {
         }
         List<LinkEnds> links =
                 state.procedure().links().stream().map(Link::ends).filter(this::shown).toList();
-        return Scene.of(
+        return new Scene(
                 cards,
                 LinkRouting.of(cards, links, derived.critical()),
                 derived.columns().lines(cards, index),

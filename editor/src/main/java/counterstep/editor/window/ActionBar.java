@@ -10,13 +10,13 @@ import javax.swing.JPanel;
 
 /** A few verbs, well chosen, in words. */
 final class ActionBar extends JPanel {
-    ActionBar(Commands commands, Action addStep) {
+    ActionBar(Commands commands) {
         super(new BorderLayout());
         JPanel left = new JPanel(new FlowLayout(FlowLayout.LEADING, 4, 10));
         left.setOpaque(false);
         left.add(button(commands.undo(), "Undo", "quiet"));
         left.add(button(commands.redo(), "Redo", "quiet"));
-        left.add(button(addStep, "Add step", "word"));
+        left.add(button(commands.addStep(), "Add step", "word"));
         JPanel right = new JPanel(new FlowLayout(FlowLayout.TRAILING, 4, 10));
         right.setOpaque(false);
         right.add(button(commands.export(), "Export guide", "main"));
@@ -30,7 +30,7 @@ final class ActionBar extends JPanel {
         super.updateUI();
         setBorder(
                 BorderFactory.createCompoundBorder(
-                        BorderFactory.createMatteBorder(1, 0, 1, 0, Palette.LINE.color()),
+                        BorderFactory.createMatteBorder(0, 0, 1, 0, Palette.LINE.color()),
                         BorderFactory.createEmptyBorder(0, 10, 0, 12)));
     }
 

@@ -1,51 +1,86 @@
 package counterstep.editor.window;
 
-import counterstep.input.BadInput;
-import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import java.util.logging.Level;
-import java.util.logging.Logger;
 import javax.swing.SwingWorker;
+import javax.swing.Timer;
 
-/** Work that is slow or risky, off the event thread; its end is told on the event thread. */
+/**
+ * Work that is slow or risky, off the event thread; its end is told on the event thread. What lasts
+ * is shown, and can be stopped.
+ */
 final class Background {
-    private static final Logger LOG = Logger.getLogger(Background.class.getName());
-
-    private Background() {}
+    private static final int SHOWN_AFTER_MILLISECONDS = 400;
 
     /**
-     * Runs work on a worker thread.
+     * A piece of work.
      *
+     * @param <T> what comes of it
+     */
+    interface Work<T> {
+        /** Does it, and leaves early when it finds itself stopped. */
+        T run(BooleanSupplier stopped) throws Exception;
+    }
+
+    /** Where work that lasts is shown. */
+    interface Board {
+        /** Work has begun to last. */
+        void begin(String what, Runnable stop);
+
+        /** It is over. */
+        void end();
+    }
+
+    private final Board board;
+    private final Trouble trouble;
+
+    Background(Board board, Trouble trouble) {
+        this.board = board;
+        this.trouble = trouble;
+    }
+
+    /**
+     * Runs work on a worker thread. Work that the user stops tells nothing.
+     *
+     * @param what what is shown while it lasts, 'Opening pump.procedure.json'
      * @param work what is done
      * @param done gets the result
      * @param failed gets one sentence: what happened
      */
-    static <T> void run(Callable<T> work, Consumer<T> done, Consumer<String> failed) {
-        new SwingWorker<T, Void>() {
-            @Override
-            protected T doInBackground() throws Exception {
-                return work.call();
-            }
+    <T> void run(String what, Work<T> work, Consumer<T> done, Consumer<String> failed) {
+        SwingWorker<T, Void> worker =
+                new SwingWorker<>() {
+                    private final Timer shown = shownLater(what, () -> cancel(false));
 
-            @Override
-            protected void done() {
-                try {
-                    done.accept(get());
-                } catch (ExecutionException thrown) {
-                    failed.accept(sentence(thrown.getCause()));
-                } catch (InterruptedException stopped) {
-                    Thread.currentThread().interrupt();
-                }
-            }
-        }.execute();
+                    @Override
+                    protected T doInBackground() throws Exception {
+                        return work.run(this::isCancelled);
+                    }
+
+                    @Override
+                    protected void done() {
+                        shown.stop();
+                        board.end();
+                        try {
+                            done.accept(get());
+                        } catch (ExecutionException thrown) {
+                            failed.accept(trouble.sentence(thrown.getCause()));
+                        } catch (CancellationException stopped) {
+                            return; // the user knows: it was the user who stopped it
+                        } catch (InterruptedException stopped) {
+                            Thread.currentThread().interrupt();
+                        }
+                    }
+                };
+        worker.execute();
     }
 
-    private static String sentence(Throwable cause) {
-        if (cause instanceof BadInput refused) {
-            return refused.getMessage();
-        }
-        LOG.log(Level.WARNING, "unexpected", cause);
-        return "Something went wrong that should not: " + cause;
+    private Timer shownLater(String what, Runnable stop) {
+        Timer timer = new Timer(SHOWN_AFTER_MILLISECONDS, event -> board.begin(what, stop));
+        timer.setRepeats(false);
+        timer.start();
+        return timer;
     }
 }

@@ -1,33 +1,46 @@
 package counterstep.editor.window;
 
+import counterstep.edit.MoveInPageOrder;
 import counterstep.editor.canvas.StepGraph;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.theme.Theme;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
+import java.util.Optional;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.KeyStroke;
 
 /** What can be done from the menu, by key and from the bar: the key table of the window. */
 final class Commands {
-    /** One command, with the menu it stands in. */
-    record Entry(String menu, Action action) {
+    /**
+     * One command.
+     *
+     * @param menu the menus it stands in, outermost first
+     * @param action what it does
+     * @param group number of its group within the menu; a line stands between two
+     */
+    record Entry(List<String> menu, Action action, int group) {
         String name() {
             return (String) action.getValue(Action.NAME);
         }
 
-        KeyStroke key() {
-            return (KeyStroke) action.getValue(Action.ACCELERATOR_KEY);
+        Optional<KeyStroke> key() {
+            return Optional.ofNullable((KeyStroke) action.getValue(Action.ACCELERATOR_KEY));
         }
     }
 
+    private static final double ZOOM_STEP = 1.2;
+
     private final List<Entry> entries = new ArrayList<>();
-    private final Action undo;
-    private final Action redo;
-    private final Action export;
+    private final Desk desk;
+    private List<String> menu = List.of();
+    private int group;
+    private Action undo;
+    private Action redo;
+    private Action export;
+    private Action addStep;
 
     Commands(
             Desk desk,
@@ -36,29 +49,76 @@ final class Commands {
             ExportWork exports,
             Runnable quit,
             Runnable keys) {
-        add("File", "New", "ctrl N", documents::startNew);
-        add("File", "Open…", "ctrl O", documents::open);
-        add("File", "Save", "ctrl S", documents::save);
-        add("File", "Save as…", "ctrl shift S", documents::saveAs);
-        export = add("File", "Export guide…", "ctrl E", exports::export);
-        add("File", "Close", "ctrl Q", quit);
-        undo = add("Edit", "Undo", "ctrl Z", desk::undo);
-        redo = add("Edit", "Redo", "ctrl Y", desk::redo);
-        add("Edit", "Rename step", "F2", graph::renameSelected);
-        add("Edit", "Delete", "ctrl DELETE", graph::deleteSelected);
-        add("Edit", "Select all steps", "ctrl shift A", graph::selectAll);
-        add("Draw", "Add step", "ctrl ENTER", graph::addStep);
-        add("Draw", "Back to the mirror layout", "ctrl M", graph::returnToMirror);
-        add("Window", "Fit width", "ctrl 9", graph::fitWidth);
-        add("Window", "Actual size", "ctrl 0", graph::zoomActual);
-        add("Window", "Larger", "ctrl EQUALS", () -> graph.zoomBy(1.2));
-        add("Window", "Smaller", "ctrl MINUS", () -> graph.zoomBy(1 / 1.2));
-        add("Window", "Light or dark", "ctrl D", () -> Theme.current().other().show());
-        add("Help", "Keys", "F1", keys);
-        desk.onState(state -> describe(desk::undoName, desk::redoName));
+        this.desk = desk;
+        files(documents, exports, quit);
+        edits(graph);
+        drawing(graph);
+        view(graph);
+        begin("Help");
+        add("Keys", "F1", keys);
+        desk.onState(state -> nameUndoAndRedo());
     }
 
-    private Action add(String menu, String name, String key, Runnable act) {
+    private void files(DocumentWork documents, ExportWork exports, Runnable quit) {
+        begin("File");
+        add("New", "ctrl N", documents::startNew);
+        add("Open…", "ctrl O", documents::open);
+        begin("File", "Open sample");
+        for (Sample sample : Sample.values()) {
+            add(sample.title(), () -> documents.openSample(sample));
+        }
+        begin("File");
+        add("Save", "ctrl S", documents::save);
+        add("Save as…", "ctrl shift S", documents::saveAs);
+        group++;
+        export = add("Export guide…", "ctrl E", exports::export);
+        group++;
+        add("Close", "ctrl Q", quit);
+    }
+
+    private void edits(StepGraph graph) {
+        begin("Edit");
+        undo = add("Undo", "ctrl Z", desk::undo);
+        redo = add("Redo", "ctrl Y", desk::redo);
+        group++;
+        add("Rename step", "F2", graph::renameSelected);
+        add("Delete", "ctrl DELETE", graph::deleteSelected);
+        add("Select all steps", "ctrl shift A", graph::selectAll);
+    }
+
+    private void drawing(StepGraph graph) {
+        begin("Draw");
+        addStep = add("Add step", "ctrl ENTER", graph::addStep);
+        group++;
+        add("Move step earlier", "alt UP", () -> move(true));
+        add("Move step later", "alt DOWN", () -> move(false));
+        group++;
+        add("Back to the mirror layout", "ctrl M", graph::returnToMirror);
+    }
+
+    private void view(StepGraph graph) {
+        begin("Window");
+        add("Fit width", "ctrl 9", graph::fitWidth);
+        add("Actual size", "ctrl 0", graph::zoomActual);
+        add("Larger", "ctrl EQUALS", () -> graph.zoomBy(ZOOM_STEP));
+        add("Smaller", "ctrl MINUS", () -> graph.zoomBy(1 / ZOOM_STEP));
+        group++;
+        Action[] theme = new Action[1];
+        theme[0] = add(otherTheme(), "ctrl D", () -> switchTheme(theme[0]));
+    }
+
+    private void begin(String... path) {
+        menu = List.of(path);
+        group++;
+    }
+
+    private Action add(String name, String key, Runnable act) {
+        Action action = add(name, act);
+        action.putValue(Action.ACCELERATOR_KEY, KeyStroke.getKeyStroke(key));
+        return action;
+    }
+
+    private Action add(String name, Runnable act) {
         Action action =
                 new AbstractAction(name) {
                     @Override
@@ -66,19 +126,32 @@ final class Commands {
                         act.run();
                     }
                 };
-        action.putValue(Action.ACCELERATOR_KEY, KeyStroke.getKeyStroke(key));
-        entries.add(new Entry(menu, action));
+        entries.add(new Entry(menu, action, group));
         return action;
     }
 
-    private void describe(
-            Supplier<java.util.Optional<String>> undoName,
-            Supplier<java.util.Optional<String>> redoName) {
-        name(undo, "Undo", undoName.get());
-        name(redo, "Redo", redoName.get());
+    private void move(boolean earlier) {
+        desk.state()
+                .selection()
+                .onlyStep()
+                .ifPresent(step -> desk.apply(new MoveInPageOrder(step, earlier)));
     }
 
-    private static void name(Action action, String verb, java.util.Optional<String> edit) {
+    private static void switchTheme(Action action) {
+        Theme.current().other().show();
+        action.putValue(Action.NAME, otherTheme());
+    }
+
+    private static String otherTheme() {
+        return Theme.current().other().word() + " theme";
+    }
+
+    private void nameUndoAndRedo() {
+        name(undo, "Undo", desk.undoName());
+        name(redo, "Redo", desk.redoName());
+    }
+
+    private static void name(Action action, String verb, Optional<String> edit) {
         action.setEnabled(edit.isPresent());
         action.putValue(Action.NAME, edit.map(name -> verb + ": " + name).orElse(verb));
     }
@@ -97,5 +170,9 @@ final class Commands {
 
     Action export() {
         return export;
+    }
+
+    Action addStep() {
+        return addStep;
     }
 }

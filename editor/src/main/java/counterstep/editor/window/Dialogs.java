@@ -32,9 +32,19 @@ final class Dialogs {
         JOptionPane.showMessageDialog(owner, words(message), title, JOptionPane.ERROR_MESSAGE);
     }
 
-    /** Says that something is done. */
-    void inform(String title, String message) {
-        JOptionPane.showMessageDialog(owner, words(message), title, JOptionPane.PLAIN_MESSAGE);
+    /** Says what was exported; whether the folder shall be shown, where that can be. */
+    boolean exported(String files, boolean canShow) {
+        Object[] answers = canShow ? new Object[] {"Close", "Open folder"} : new Object[] {"Close"};
+        return JOptionPane.showOptionDialog(
+                        owner,
+                        words(files),
+                        "Exported",
+                        JOptionPane.DEFAULT_OPTION,
+                        JOptionPane.PLAIN_MESSAGE,
+                        null,
+                        answers,
+                        answers[0])
+                == 1;
     }
 
     private static JTextArea words(String message) {

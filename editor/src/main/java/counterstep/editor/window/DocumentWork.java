@@ -17,12 +17,15 @@ final class DocumentWork {
 
     private final Desk desk;
     private final Dialogs dialogs;
+    private final Background background;
     private final Runnable handIn;
+    private PhotoFolder photos = PhotoFolder.none();
 
     /** {@code handIn} hands in what is being typed; it runs before the state is written. */
-    DocumentWork(Desk desk, Dialogs dialogs, Runnable handIn) {
+    DocumentWork(Desk desk, Dialogs dialogs, Background background, Runnable handIn) {
         this.desk = desk;
         this.dialogs = dialogs;
+        this.background = background;
         this.handIn = handIn;
     }
 
@@ -32,7 +35,23 @@ final class DocumentWork {
     }
 
     void startNew() {
-        unlessUnsaved(() -> desk.opened(blank(), Optional.empty()));
+        unlessUnsaved(() -> lay(blank(), Optional.empty(), PhotoFolder.none()));
+    }
+
+    /** Opens a copy of a sample, which has no file yet. */
+    void openSample(Sample sample) {
+        unlessUnsaved(
+                () ->
+                        background.run(
+                                "Opening " + sample.title(),
+                                stopped -> sample.procedure(),
+                                copy -> lay(copy, Optional.empty(), sample.photos()),
+                                this::notOpened));
+    }
+
+    /** The photos of what lies open. */
+    PhotoFolder photos() {
+        return photos;
     }
 
     void open() {
@@ -41,10 +60,20 @@ final class DocumentWork {
 
     /** Opens a file; what lies on the desk stays if that cannot be. */
     void open(Path file) {
-        Background.run(
-                () -> ProcedureFile.read(file),
-                procedure -> desk.opened(procedure, Optional.of(file)),
-                sentence -> dialogs.tell("Not opened", sentence + ". Nothing was opened."));
+        background.run(
+                "Opening " + file.getFileName(),
+                stopped -> ProcedureFile.read(file),
+                procedure -> lay(procedure, Optional.of(file), PhotoFolder.beside(file)),
+                this::notOpened);
+    }
+
+    private void lay(Procedure procedure, Optional<Path> file, PhotoFolder itsPhotos) {
+        photos = itsPhotos;
+        desk.opened(procedure, file);
+    }
+
+    private void notOpened(String sentence) {
+        dialogs.tell("Not opened", sentence + " Nothing was opened.");
     }
 
     void save() {
@@ -60,7 +89,7 @@ final class DocumentWork {
         handIn.run();
         Optional<Path> file = desk.state().file();
         if (file.isPresent()) {
-            write(file.get(), Optional.empty(), then);
+            write(file.get(), then);
         } else {
             saveAs(then);
         }
@@ -68,9 +97,14 @@ final class DocumentWork {
 
     private void saveAs(Runnable then) {
         DeskState state = desk.state();
-        dialogs.save(state.file(), suggestion(state))
-                .ifPresent(
-                        file -> write(file, state.file().filter(old -> !old.equals(file)), then));
+        dialogs.save(state.file(), suggestion(state)).ifPresent(file -> write(file, then));
+    }
+
+    /** What files made of a state are called: as its own file, or after its title. */
+    static String baseName(DeskState state) {
+        return state.file()
+                .map(ProcedureFile::baseName)
+                .orElseGet(() -> plainName(state.procedure().titleBlock().title()));
     }
 
     private static String suggestion(DeskState state) {
@@ -88,30 +122,35 @@ final class DocumentWork {
     }
 
     /** The state is immutable: it is written while the writer goes on. */
-    private void write(Path file, Optional<Path> photosOf, Runnable then) {
+    private void write(Path file, Runnable then) {
         DeskState state = desk.state();
-        Background.run(
-                () -> {
-                    photosOf.ifPresent(old -> copyPhotos(state.procedure(), old, file));
+        PhotoFolder source = photos;
+        boolean elsewhere = !state.file().equals(Optional.of(file));
+        background.run(
+                "Saving " + file.getFileName(),
+                stopped -> {
+                    if (elsewhere) {
+                        copyPhotos(state.procedure(), source, file);
+                    }
                     ProcedureFile.write(file, state.procedure());
                     return file;
                 },
                 written -> {
+                    photos = PhotoFolder.beside(written);
                     desk.saved(state.generation(), written);
                     then.run();
                 },
                 sentence ->
                         dialogs.tell(
                                 "Not saved",
-                                sentence + ". Your work is still open; save it elsewhere."));
+                                sentence + " Your work is still open; save it elsewhere."));
     }
 
-    private static void copyPhotos(Procedure procedure, Path from, Path to) {
-        PhotoFolder source = PhotoFolder.beside(from);
+    private static void copyPhotos(Procedure procedure, PhotoFolder source, Path to) {
         Path folder = to.resolveSibling(ProcedureFile.baseName(to) + ".photos");
-        OutputFolder target = OutputFolder.at(folder);
         for (Photo photo : procedure.photos()) {
-            source.bytes(photo.file()).ifPresent(bytes -> target.write(photo.file(), bytes));
+            source.bytes(photo.file())
+                    .ifPresent(bytes -> OutputFolder.at(folder).write(photo.file(), bytes));
         }
     }
 

@@ -7,14 +7,15 @@ import counterstep.export.Print;
 import counterstep.export.catalogue.Catalogue;
 import counterstep.store.OutputFolder;
 import counterstep.store.PhotoFolder;
-import counterstep.store.ProcedureFile;
 import java.awt.Component;
+import java.awt.Desktop;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import javax.swing.Box;
 import javax.swing.BoxLayout;
@@ -28,9 +29,19 @@ final class ExportWork {
     private final Desk desk;
     private final Dialogs dialogs;
     private final Component owner;
+    private final DocumentWork documents;
+    private final Background background;
     private final Runnable handIn;
 
-    ExportWork(Desk desk, Dialogs dialogs, Component owner, Runnable handIn) {
+    ExportWork(
+            Desk desk,
+            Dialogs dialogs,
+            Component owner,
+            DocumentWork documents,
+            Background background,
+            Runnable handIn) {
+        this.documents = documents;
+        this.background = background;
         this.desk = desk;
         this.dialogs = dialogs;
         this.owner = owner;
@@ -79,23 +90,50 @@ final class ExportWork {
     }
 
     private void write(DeskState state, List<Exporter> chosen, Path folder) {
-        Background.run(
-                () -> written(state, chosen, folder),
-                files ->
-                        dialogs.inform(
-                                "Exported",
-                                files.stream()
-                                        .map(Path::toString)
-                                        .collect(Collectors.joining("\n"))),
-                sentence -> dialogs.tell("Not exported", sentence + "."));
+        if (chosen.isEmpty()) {
+            dialogs.tell("Not exported", "No format was chosen, so nothing was written.");
+            return;
+        }
+        PhotoFolder photos = documents.photos();
+        background.run(
+                "Exporting the guide",
+                stopped -> written(state, photos, chosen, folder, stopped),
+                files -> done(files, folder),
+                sentence -> dialogs.tell("Not exported", sentence));
     }
 
-    private static List<Path> written(DeskState state, List<Exporter> chosen, Path folder) {
-        String name = state.file().map(ProcedureFile::baseName).orElse(state.procedure().id());
-        PhotoFolder photos = state.file().map(PhotoFolder::beside).orElseGet(PhotoFolder::none);
-        Print print = Print.of(name, state.procedure(), photos);
+    private void done(List<Path> files, Path folder) {
+        String list = files.stream().map(Path::toString).collect(Collectors.joining("\n"));
+        if (dialogs.exported(list, canShow())) {
+            background.run(
+                    "Opening the folder",
+                    stopped -> {
+                        Desktop.getDesktop().open(folder.toFile());
+                        return folder;
+                    },
+                    shown -> {},
+                    sentence -> dialogs.tell("Not opened", "The folder is " + folder + "."));
+        }
+    }
+
+    private static boolean canShow() {
+        return Desktop.isDesktopSupported()
+                && Desktop.getDesktop().isSupported(Desktop.Action.OPEN);
+    }
+
+    private static List<Path> written(
+            DeskState state,
+            PhotoFolder photos,
+            List<Exporter> chosen,
+            Path folder,
+            BooleanSupplier stopped) {
+        Print print = Print.of(DocumentWork.baseName(state), state.procedure(), photos);
         List<Path> files = new ArrayList<>();
-        chosen.forEach(each -> files.addAll(each.write(print, OutputFolder.at(folder))));
+        for (Exporter each : chosen) {
+            if (!stopped.getAsBoolean()) {
+                files.addAll(each.write(print, OutputFolder.at(folder)));
+            }
+        }
         return files;
     }
 }

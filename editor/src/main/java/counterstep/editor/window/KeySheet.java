@@ -29,7 +29,9 @@ final class KeySheet {
         JPanel sheet = new JPanel(new GridBagLayout());
         int row = 0;
         for (Commands.Entry entry : commands.entries()) {
-            line(sheet, row++, words(entry.key()), entry.name());
+            if (entry.key().isPresent()) {
+                line(sheet, row++, words(entry.key().get()), entry.name());
+            }
         }
         for (String[] line : IN_THE_GRAPH) {
             line(sheet, row++, line[0], line[1]);

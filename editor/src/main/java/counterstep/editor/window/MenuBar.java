@@ -1,6 +1,7 @@
 package counterstep.editor.window;
 
-import java.util.LinkedHashMap;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import javax.swing.Box;
 import javax.swing.JLabel;
@@ -10,24 +11,44 @@ import javax.swing.JMenuItem;
 
 /** The menu, made of the commands, with the title of the document at its end. */
 final class MenuBar extends JMenuBar {
+    private final Map<List<String>, JMenu> menus = new HashMap<>();
+    private final Map<JMenu, Integer> lastGroup = new HashMap<>();
+
     MenuBar(Commands commands, JLabel title) {
-        Map<String, JMenu> menus = new LinkedHashMap<>();
         for (Commands.Entry entry : commands.entries()) {
-            JMenu menu = menus.computeIfAbsent(entry.menu(), MenuBar::menu);
             JMenuItem item = new JMenuItem(entry.action());
             item.setName(entry.name());
-            menu.add(item);
+            put(item, menu(entry.menu(), entry.group()), entry.group());
         }
-        menus.values().forEach(this::add);
         add(Box.createHorizontalGlue());
         add(title);
         add(Box.createHorizontalStrut(16));
     }
 
-    private static JMenu menu(String name) {
+    private JMenu menu(List<String> path, int group) {
+        JMenu known = menus.get(path);
+        if (known != null) {
+            return known;
+        }
+        String name = path.get(path.size() - 1);
         JMenu menu = new JMenu(name);
         menu.setName(name);
-        menu.setMnemonic(name.charAt(0));
+        menus.put(path, menu);
+        if (path.size() == 1) {
+            menu.setMnemonic(name.charAt(0));
+            add(menu);
+        } else {
+            JMenu outer = menu(path.subList(0, path.size() - 1), group);
+            put(menu, outer, lastGroup.getOrDefault(outer, group));
+        }
         return menu;
+    }
+
+    private void put(JMenuItem item, JMenu menu, int group) {
+        Integer before = lastGroup.put(menu, group);
+        if (before != null && before != group) {
+            menu.addSeparator();
+        }
+        menu.add(item);
     }
 }

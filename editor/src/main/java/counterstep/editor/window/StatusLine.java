@@ -8,26 +8,31 @@ import counterstep.model.Numbers;
 import counterstep.model.Revision;
 import counterstep.plan.Durations;
 import java.awt.BorderLayout;
+import java.awt.FlowLayout;
 import java.util.List;
 import javax.swing.BorderFactory;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 
 /** The totals left; whether all is saved, the revision and the zoom right. */
-final class StatusLine extends JPanel {
+final class StatusLine extends JPanel implements Background.Board {
     private final Desk desk;
     private final JLabel totals = new JLabel(" ");
     private final JLabel standing = PlainText.in(new JLabel(" "));
+    private final JLabel doing = PlainText.in(new JLabel());
+    private final JButton stop = new JButton("Stop");
+    private Runnable stopping = () -> {};
     private int zoom = 100;
 
     StatusLine(Desk desk) {
         super(new BorderLayout());
         this.desk = desk;
-        setBorder(BorderFactory.createEmptyBorder(5, 16, 5, 16));
         totals.setName("totals");
         totals.putClientProperty("FlatLaf.styleClass", "small");
         standing.putClientProperty("FlatLaf.styleClass", "small");
         add(totals, BorderLayout.LINE_START);
+        add(progress(), BorderLayout.CENTER);
         add(standing, BorderLayout.LINE_END);
         desk.onState(state -> describe());
         desk.onAnalysis(this::total);
@@ -38,6 +43,38 @@ final class StatusLine extends JPanel {
     public void updateUI() {
         super.updateUI();
         setBackground(Palette.SIDE.color());
+        setBorder(
+                BorderFactory.createCompoundBorder(
+                        BorderFactory.createMatteBorder(1, 0, 0, 0, Palette.LINE.color()),
+                        BorderFactory.createEmptyBorder(5, 16, 5, 16)));
+    }
+
+    private JPanel progress() {
+        doing.putClientProperty("FlatLaf.styleClass", "small");
+        doing.setName("progress");
+        stop.putClientProperty(
+                "FlatLaf.style", "margin: 0,6,0,6; borderWidth: 0; background: null");
+        stop.setName("Stop");
+        stop.addActionListener(event -> stopping.run());
+        stop.setVisible(false);
+        JPanel panel = new JPanel(new FlowLayout(FlowLayout.CENTER, 8, 0));
+        panel.setOpaque(false);
+        panel.add(doing);
+        panel.add(stop);
+        return panel;
+    }
+
+    @Override
+    public void begin(String what, Runnable stopIt) {
+        doing.setText(what + " …");
+        stopping = stopIt;
+        stop.setVisible(true);
+    }
+
+    @Override
+    public void end() {
+        doing.setText("");
+        stop.setVisible(false);
     }
 
     void zoomed(int percent) {
@@ -67,8 +104,13 @@ final class StatusLine extends JPanel {
                 revisions.isEmpty()
                         ? "no revision yet"
                         : "revision " + revisions.get(revisions.size() - 1).number();
-        standing.setText(
-                String.join(
-                        "     ", desk.unsaved() ? "not saved" : "saved", revision, zoom + " %"));
+        standing.setText(String.join("     ", kept(), revision, zoom + " %"));
+    }
+
+    private String kept() {
+        if (desk.unsaved()) {
+            return "not saved";
+        }
+        return desk.state().file().isPresent() ? "saved" : "no file yet";
     }
 }

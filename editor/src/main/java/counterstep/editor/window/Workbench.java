@@ -18,7 +18,6 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
@@ -40,6 +39,8 @@ public final class Workbench {
     private final List<DeskPanel> right;
     private final List<DeskPanel> below;
     private final DocumentWork documents;
+    private final StatusLine status;
+    private final Trouble trouble;
 
     /** A window on a desk, not shown yet. */
     public Workbench(Desk desk) {
@@ -51,18 +52,12 @@ public final class Workbench {
         right = List.of(new DetailsPanel(desk));
         below = List.of(new FindingsPanel(desk));
         Dialogs dialogs = new Dialogs(frame);
-        documents = new DocumentWork(desk, dialogs, this::handIn);
-        ExportWork exports = new ExportWork(desk, dialogs, frame, this::handIn);
-        Commands[] made = new Commands[1];
-        Commands commands =
-                new Commands(
-                        desk,
-                        graph,
-                        documents,
-                        exports,
-                        this::close,
-                        () -> KeySheet.show(frame, made[0]));
-        made[0] = commands;
+        trouble = new Trouble(sentence -> dialogs.tell("Something went wrong", sentence));
+        desk.onTrouble(sentence -> dialogs.tell("The checks failed", sentence));
+        status = new StatusLine(desk);
+        Background background = new Background(status, trouble);
+        documents = new DocumentWork(desk, dialogs, background, this::handIn);
+        Commands commands = commands(dialogs, background);
         title.putClientProperty("FlatLaf.styleClass", "small");
         frame.setJMenuBar(new MenuBar(commands, title));
         frame.setContentPane(content(commands));
@@ -84,12 +79,28 @@ public final class Workbench {
         desk.onState(this::describe);
     }
 
+    private Commands commands(Dialogs dialogs, Background background) {
+        ExportWork exports =
+                new ExportWork(desk, dialogs, frame, documents, background, this::handIn);
+        Commands[] made = new Commands[1];
+        made[0] =
+                new Commands(
+                        desk,
+                        graph,
+                        documents,
+                        exports,
+                        this::close,
+                        () -> KeySheet.show(frame, made[0]));
+        return made[0];
+    }
+
     /** Shows the window, with a file where one is named; returns at once. */
     public static void open(Optional<Path> file) {
         SwingUtilities.invokeLater(
                 () -> {
                     Theme.LIGHT.show();
                     Workbench workbench = new Workbench(Desk.of(DocumentWork.blank()));
+                    workbench.trouble.watch();
                     workbench.frame.setLocationByPlatform(true);
                     workbench.frame.setVisible(true);
                     file.ifPresent(workbench.documents::open);
@@ -112,24 +123,18 @@ public final class Workbench {
     }
 
     private JPanel content(Commands commands) {
-        JSplitPane columns = split(JSplitPane.HORIZONTAL_SPLIT, side(left, 290), graph, 0);
-        JSplitPane wide = split(JSplitPane.HORIZONTAL_SPLIT, columns, side(right, 318), 1);
-        JSplitPane rows = split(JSplitPane.VERTICAL_SPLIT, wide, tabs(), 1);
+        JComponent items = side(left, 290);
+        JComponent details = side(right, 318);
+        JComponent columns = new LineSplit(JSplitPane.HORIZONTAL_SPLIT, items, graph, graph, false);
+        JComponent rows = new LineSplit(JSplitPane.VERTICAL_SPLIT, columns, tabs(), columns, true);
         JPanel content = new JPanel(new BorderLayout());
-        content.add(new ActionBar(commands, addStep(commands)), BorderLayout.NORTH);
-        content.add(rows, BorderLayout.CENTER);
-        StatusLine status = new StatusLine(desk);
+        content.add(new ActionBar(commands), BorderLayout.NORTH);
+        content.add(
+                new LineSplit(JSplitPane.HORIZONTAL_SPLIT, rows, details, rows, true),
+                BorderLayout.CENTER);
         graph.onZoom(status::zoomed);
         content.add(status, BorderLayout.SOUTH);
         return content;
-    }
-
-    private static javax.swing.Action addStep(Commands commands) {
-        return commands.entries().stream()
-                .filter(entry -> entry.name().equals("Add step"))
-                .findFirst()
-                .orElseThrow()
-                .action();
     }
 
     private static JComponent side(List<DeskPanel> panels, int width) {
@@ -137,15 +142,6 @@ public final class Workbench {
         component.setPreferredSize(new Dimension(width, 400));
         component.setMinimumSize(new Dimension(220, 100));
         return component;
-    }
-
-    private static JSplitPane split(
-            int orientation, JComponent first, JComponent second, double extraToFirst) {
-        JSplitPane split = new JSplitPane(orientation, true, first, second);
-        split.setResizeWeight(extraToFirst);
-        split.setDividerSize(4);
-        split.setBorder(BorderFactory.createEmptyBorder());
-        return split;
     }
 
     private JTabbedPane tabs() {

@@ -1,5 +1,6 @@
 package counterstep.editor.window;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -7,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.Selection;
 import counterstep.editor.theme.Theme;
+import counterstep.model.Photo;
 import counterstep.model.Procedure;
 import counterstep.model.StepId;
+import counterstep.store.PhotoFolder;
 import counterstep.store.ProcedureFile;
 import counterstep.testing.Samples;
 import java.awt.event.KeyEvent;
@@ -23,8 +26,10 @@ import javax.swing.JTextArea;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.JOptionPaneFinder;
 import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.fixture.JFileChooserFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
@@ -190,6 +195,63 @@ final class WorkbenchTest {
         assertTrue(workbench.frame().isVisible());
         assertEquals("Pump", ofDesk(d -> d.state().procedure().titleBlock().title()));
         assertEquals(Optional.empty(), ofDesk(d -> d.state().file()));
+    }
+
+    @Test
+    void aSampleOpensAsACopyThatTakesItsPhotosAlong() {
+        frame.menuItem("File").click();
+        frame.menuItem("Open sample").click();
+        frame.menuItem("Fan of a bench supply").click();
+        until("it lies open", () -> ofDesk(d -> d.state().procedure().steps().size() == 14));
+        assertEquals(Optional.empty(), ofDesk(d -> d.state().file()));
+        assertFalse(ofDesk(Desk::unsaved));
+        control(KeyEvent.VK_S);
+        JFileChooserFixture chooser = JFileChooserFinder.findFileChooser().using(robot);
+        Path file = folder.resolve("fan.procedure.json");
+        chooser.fileNameTextBox().setText(file.toString());
+        chooser.approve();
+        until("it has a file", () -> ofDesk(d -> d.state().file().equals(Optional.of(file))));
+        PhotoFolder saved = PhotoFolder.beside(file);
+        PhotoFolder packed = Sample.FAN.photos();
+        List<Photo> photos = ofDesk(d -> d.state().procedure().photos());
+        assertFalse(photos.isEmpty());
+        for (Photo photo : photos) {
+            assertArrayEquals(
+                    packed.bytes(photo.file()).orElseThrow(),
+                    saved.bytes(photo.file()).orElseThrow());
+        }
+    }
+
+    @Test
+    void aStepIsMovedAlongThePageByKey() {
+        opened(Samples.SUPPLY_FAN);
+        StepId third = ofDesk(d -> d.state().procedure().steps().get(2).id());
+        GuiActionRunner.execute(() -> desk.select(Selection.of(third)));
+        robot.pressKey(KeyEvent.VK_ALT);
+        robot.pressAndReleaseKeys(KeyEvent.VK_UP);
+        robot.releaseKey(KeyEvent.VK_ALT);
+        assertEquals(third, ofDesk(d -> d.state().procedure().steps().get(1).id()));
+        control(KeyEvent.VK_Z);
+        assertEquals(third, ofDesk(d -> d.state().procedure().steps().get(2).id()));
+    }
+
+    @Test
+    void theGuideIsExportedToTheChosenFolder() {
+        opened(Samples.SUPPLY_FAN);
+        frame.button("Export guide").click();
+        JFileChooserFixture chooser = JFileChooserFinder.findFileChooser().using(robot);
+        chooser.setCurrentDirectory(folder.toFile());
+        chooser.selectFile(folder.toFile()).approve();
+        JOptionPaneFixture pane = JOptionPaneFinder.findOptionPane().using(robot);
+        JTextArea words = robot.finder().findByType(pane.target(), JTextArea.class);
+        List<Path> written = words.getText().lines().map(Path::of).toList();
+        List<Path> guides =
+                List.of(
+                        folder.resolve("bench-supply-fan.guide.html"),
+                        folder.resolve("bench-supply-fan.guide.md"));
+        assertTrue(written.containsAll(guides), written::toString);
+        written.forEach(each -> assertTrue(Files.isRegularFile(each), each::toString));
+        pane.buttonWithText("Close").click();
     }
 
     @Test

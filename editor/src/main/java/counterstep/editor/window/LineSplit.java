@@ -1,0 +1,71 @@
+package counterstep.editor.window;
+
+import counterstep.editor.theme.Palette;
+import java.awt.Graphics;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JSplitPane;
+import javax.swing.plaf.basic.BasicSplitPaneDivider;
+import javax.swing.plaf.basic.BasicSplitPaneUI;
+
+/** Two panels with a thin line between them; there is more to grip than is seen. */
+final class LineSplit extends JSplitPane {
+    private static final int GRIP = 5;
+
+    private final boolean lineFirst;
+
+    /**
+     * A split.
+     *
+     * @param orientation as {@link JSplitPane} has it
+     * @param first left or above
+     * @param second right or below
+     * @param growing the one that takes the space a larger window gives
+     * @param lineFirst whether the line stands at the first panel, so that the grip looks like part
+     *     of the second; else the other way round
+     */
+    LineSplit(
+            int orientation,
+            JComponent first,
+            JComponent second,
+            JComponent growing,
+            boolean lineFirst) {
+        super(orientation, true, first, second);
+        this.lineFirst = lineFirst;
+        setResizeWeight(growing == first ? 1 : 0);
+        setDividerSize(GRIP);
+    }
+
+    @Override
+    public void updateUI() {
+        setUI(
+                new BasicSplitPaneUI() {
+                    @Override
+                    public BasicSplitPaneDivider createDefaultDivider() {
+                        return new Divider(this);
+                    }
+                });
+        setBorder(BorderFactory.createEmptyBorder());
+        setDividerSize(GRIP);
+    }
+
+    /** Paints the grip like a panel, and the line at its edge. */
+    private final class Divider extends BasicSplitPaneDivider {
+        Divider(BasicSplitPaneUI look) {
+            super(look);
+            setBorder(BorderFactory.createEmptyBorder());
+        }
+
+        @Override
+        public void paint(Graphics graphics) {
+            graphics.setColor(Palette.PANEL.color());
+            graphics.fillRect(0, 0, getWidth(), getHeight());
+            graphics.setColor(Palette.LINE.color());
+            if (LineSplit.this.getOrientation() == HORIZONTAL_SPLIT) {
+                graphics.fillRect(lineFirst ? 0 : getWidth() - 1, 0, 1, getHeight());
+            } else {
+                graphics.fillRect(0, lineFirst ? 0 : getHeight() - 1, getWidth(), 1);
+            }
+        }
+    }
+}
