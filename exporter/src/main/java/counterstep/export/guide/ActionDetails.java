@@ -42,10 +42,21 @@ final class ActionDetails {
                 });
         general(hasBlank);
         words.removeIf(String::isBlank);
+        dropRepeated();
     }
 
     List<String> all() {
         return words;
+    }
+
+    /** A remark often says again what the fastener set states: 'crosswise'. */
+    private void dropRepeated() {
+        for (int later = words.size() - 1; later > 0; later--) {
+            String word = words.get(later);
+            if (words.subList(0, later).stream().anyMatch(before -> before.contains(word))) {
+                words.remove(later);
+            }
+        }
     }
 
     private void fastener(Item item) {

@@ -70,17 +70,17 @@ final class Frame {
                 helped.add(print.facts().index().number(step.id()));
             }
         }
-        String people =
+        String second =
                 helped.isEmpty()
-                        ? " for one person"
-                        : " for one person, with a second one at " + StepNumbers.withWord(helped);
+                        ? ""
+                        : " A second one helps at " + StepNumbers.withWord(helped) + ".";
         return Sentences.counted(print.procedure().steps().size(), "step", "steps")
                 + ", "
                 + times.about()
-                + people
-                + ", "
+                + " for one person, "
                 + Sentences.counted(print.changes().count(), "tool change", "tool changes")
-                + ".";
+                + "."
+                + second;
     }
 
     private String unfinished() {
@@ -95,7 +95,7 @@ final class Frame {
         List<String> steps = new ArrayList<>();
         for (Step step : print.procedure().steps()) {
             if (step.phase() == Phase.VERIFY) {
-                steps.add(print.facts().index().number(step.id()) + "  " + step.title());
+                steps.add("step " + print.facts().index().number(step.id()) + ": " + step.title());
             }
         }
         return new Closing(steps, totals(print.facts().ledger().totalsAtEnd()));

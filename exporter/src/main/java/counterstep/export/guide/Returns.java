@@ -21,6 +21,7 @@ final class Returns {
     Returns(Print print) {
         for (Pair pair : print.pairs()) {
             pair.back()
+                    .filter(back -> !back.equals(pair.off()))
                     .ifPresent(
                             back ->
                                     byStep.computeIfAbsent(pair.off(), off -> new LinkedHashMap<>())

@@ -49,6 +49,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Reads a step's CommonMark once, into nodes of which none is dangerous in any format. */
 final class StepText {
@@ -56,8 +57,13 @@ final class StepText {
     private static final Pattern ADDRESS =
             Pattern.compile("(https?://|mailto:)[^\\s\\p{Cntrl}<>\"]+", Pattern.CASE_INSENSITIVE);
 
+    /** Deeper than anyone writes; below it the text stands as it was typed. */
+    private static final int DEEPEST = 40;
+
     private final Map<Class<? extends Node>, Function<Node, TextNode>> kinds =
             new LinkedHashMap<>();
+
+    private int depth;
 
     private StepText() {
         kinds.put(Paragraph.class, node -> branch(PARAGRAPH, node));
@@ -93,7 +99,14 @@ final class StepText {
     }
 
     static TextNode parse(String text) {
-        return new StepText().branch(DOCUMENT, PARSER.parse(text));
+        try {
+            return new StepText().branch(DOCUMENT, PARSER.parse(text));
+        } catch (StackOverflowError deep) {
+            // The parser's own patterns recurse on lines of thousands of stars, hyphens or
+            // brackets.
+            TextNode asTyped = TextNode.of(PARAGRAPH, List.of(text(text)));
+            return TextNode.of(DOCUMENT, List.of(asTyped));
+        }
     }
 
     private TextNode branch(TextNode.Kind kind, Node node) {
@@ -113,11 +126,18 @@ final class StepText {
     }
 
     private TextNode convert(Node node) {
-        return kinds.entrySet().stream()
-                .filter(entry -> entry.getKey().isInstance(node))
-                .findFirst()
-                .map(entry -> entry.getValue().apply(node))
-                .orElseGet(() -> text(node.getChars().unescape()));
+        if (depth == DEEPEST) {
+            return text(node.getChars().toString());
+        }
+        depth++;
+        TextNode converted =
+                kinds.entrySet().stream()
+                        .filter(entry -> entry.getKey().isInstance(node))
+                        .findFirst()
+                        .map(entry -> entry.getValue().apply(node))
+                        .orElseGet(() -> text(node.getChars().unescape()));
+        depth--;
+        return converted;
     }
 
     private static TextNode codeBlock(Node node) {
@@ -140,9 +160,13 @@ final class StepText {
         if (ADDRESS.matcher(address).matches()) {
             return new TextNode(LINK, address, label);
         }
-        List<TextNode> words = new ArrayList<>(label);
-        words.add(text(" (" + address + ")"));
-        return TextNode.of(EMPHASIS, words);
+        return text(plain(label) + " (" + address + ")");
+    }
+
+    private static String plain(List<TextNode> nodes) {
+        return nodes.stream()
+                .map(node -> node.value() + plain(node.children()))
+                .collect(Collectors.joining());
     }
 
     private static TextNode bareLink(String address, String scheme) {

@@ -43,8 +43,7 @@ final class Style {
     private static String pageFoot(Imprint imprint) {
         return """
         @page {
-          @bottom-left { content: "%s"; }
-          @bottom-center { content: "fingerprint %s"; }
+          @bottom-left { content: "%s     fingerprint %s"; }
           @bottom-right { content: counter(page) " / " counter(pages); }
         }
         """
@@ -53,9 +52,9 @@ final class Style {
     }
 
     private static String shortened(String name) {
-        return name.codePointCount(0, name.length()) <= 60
+        return name.codePointCount(0, name.length()) <= 72
                 ? name
-                : name.substring(0, name.offsetByCodePoints(0, 58)).strip() + " …";
+                : name.substring(0, name.offsetByCodePoints(0, 70)).strip() + " …";
     }
 
     /** Text for a quoted string of a style sheet: all but letters, digits and spaces as numbers. */

@@ -22,9 +22,8 @@ final class Tables {
     }
 
     void needs(Guide guide) {
-        markup.open("div", "class", "pair");
         if (!guide.tools().isEmpty()) {
-            begin("tools", "Tools, in order of first use", "step");
+            begin("tool-list", "Tools, in order of first use", "step");
             guide.tools().forEach(this::tool);
             end();
         }
@@ -33,7 +32,6 @@ final class Tables {
             guide.needs().forEach(this::need);
             end();
         }
-        markup.close();
     }
 
     private void tool(ToolRow row) {

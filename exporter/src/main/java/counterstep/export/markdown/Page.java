@@ -117,7 +117,7 @@ final class Page {
 
     private void closing(Closing closing) {
         List<String> entries = new ArrayList<>();
-        closing.steps().forEach(step -> entries.add("[ ] step " + escaped(step)));
+        closing.steps().forEach(step -> entries.add("[ ] " + escaped(step)));
         entries.add("[ ] " + closing.totals());
         section("Closing test", entries);
     }

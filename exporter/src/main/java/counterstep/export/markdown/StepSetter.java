@@ -60,7 +60,8 @@ final class StepSetter {
         if (!action.tools().isEmpty()) {
             line.append("; tool: ").append(labels(action.tools()));
         }
-        action.blank().ifPresent(blank -> line.append("; ").append(reading(blank)));
+        boolean bare = what.isEmpty() && details.isEmpty();
+        action.blank().ifPresent(blank -> line.append(bare ? " " : "; ").append(reading(blank)));
         return line.toString();
     }
 

@@ -22,7 +22,7 @@ final class TextSetter {
             case DOCUMENT -> blocks(node.children());
             case PARAGRAPH -> line(node);
             case HEADING -> "**" + line(node) + "**";
-            case BULLETS -> entries(node, "- ");
+            case BULLETS -> entries(node, "* ");
             case NUMBERS -> entries(node, node.value() + ". ");
             case ENTRY -> blocks(node.children());
             case QUOTE -> indented(blocks(node.children()), "> ");
@@ -65,6 +65,7 @@ final class TextSetter {
         return before + set + after;
     }
 
+    /** Stars, since the boxes of the actions below begin with hyphens: two lists, not one. */
     private static String entries(TextNode list, String bullet) {
         String rest = " ".repeat(bullet.length());
         return list.children().stream()

@@ -1,0 +1,63 @@
+package counterstep.export.html;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+
+/** A browser that prints a page to PDF, as a reader's own would. */
+final class Chromium {
+    private static final List<String> FLAGS =
+            List.of(
+                    "--headless",
+                    "--no-sandbox",
+                    "--disable-gpu",
+                    "--disable-quic",
+                    "--no-first-run",
+                    "--disable-background-networking",
+                    "--disable-component-update",
+                    "--disable-sync",
+                    "--disable-dev-shm-usage",
+                    "--no-pdf-header-footer");
+
+    private Chromium() {}
+
+    static Optional<Path> installed() {
+        return Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
+                .map(Path::of)
+                .filter(Files::isExecutable)
+                .findFirst();
+    }
+
+    /** Prints a page; the paper is the page's own choice. */
+    static Path print(Path page, Path folder) throws IOException, InterruptedException {
+        Path pdf = folder.resolve("printed.pdf");
+        Files.deleteIfExists(pdf);
+        List<String> command =
+                Stream.of(
+                                Stream.of(installed().orElseThrow().toString()),
+                                FLAGS.stream(),
+                                Stream.of(
+                                        "--user-data-dir=" + Files.createTempDirectory(folder, "p"),
+                                        "--print-to-pdf=" + pdf,
+                                        page.toUri().toString()))
+                        .flatMap(part -> part)
+                        .toList();
+        Process browser =
+                new ProcessBuilder(command)
+                        .redirectErrorStream(true)
+                        .redirectOutput(folder.resolve("browser.log").toFile())
+                        .start();
+        if (!browser.waitFor(120, TimeUnit.SECONDS)) {
+            browser.destroyForcibly();
+            throw new IOException("the browser did not end");
+        }
+        if (!Files.exists(pdf)) {
+            throw new IOException(Files.readString(folder.resolve("browser.log")));
+        }
+        return pdf;
+    }
+}
