@@ -102,9 +102,12 @@ final class StepSetter {
                 .ifPresent(
                         blank -> {
                             markup.text(" ").open("span", "class", "reading");
-                            markup.text(blank.label()).text(" ");
-                            markup.element("span", "", "class", "blank");
-                            markup.text(" " + blank.unit()).close();
+                            markup.text(blank.label());
+                            if (!blank.drawn()) {
+                                markup.text(" ").element("span", "", "class", "blank");
+                                markup.text(" " + blank.unit());
+                            }
+                            markup.close();
                         });
         markup.close().close();
     }

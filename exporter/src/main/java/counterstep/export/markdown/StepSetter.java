@@ -67,6 +67,9 @@ final class StepSetter {
 
     private static String reading(Blank blank) {
         String label = blank.label().isBlank() ? "reading" : escaped(blank.label());
+        if (blank.drawn()) {
+            return label;
+        }
         return (label + ": \\_\\_\\_\\_\\_\\_\\_\\_ " + escaped(blank.unit())).strip();
     }
 
