@@ -57,8 +57,8 @@ final class Replay {
             List<Lack> lacks = lacks(row);
             row.effects().forEach(tally::apply);
             power.after(action, tally);
-            row.effects().forEach(effect -> remember(page, index.item(effect.item())));
             rules.around().sources().forEach(source -> power(page, source));
+            row.effects().forEach(effect -> remember(page, index.item(effect.item())));
             touches(row);
             moments.add(new Moment(step.id(), place, action, before, stateOf(action), lacks));
         }
