@@ -53,6 +53,7 @@ public final class FindingsPanel implements DeskPanel {
         scroll.setBorder(BorderFactory.createEmptyBorder(4, 0, 4, 0));
         panel.add(scroll, LIST);
         panel.add(empty(), NONE);
+        none.setName("nothing found");
         none.setText("The checks are at work.");
         cards.show(panel, NONE);
         desk.onAnalysis(this::render);
