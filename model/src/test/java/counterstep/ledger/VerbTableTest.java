@@ -2,10 +2,10 @@ package counterstep.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import counterstep.model.FastenerSet;
-import counterstep.model.Head;
 import counterstep.model.Extras;
 import counterstep.model.FastenerForm;
+import counterstep.model.FastenerSet;
+import counterstep.model.Head;
 import counterstep.model.ItemId;
 import counterstep.model.Procedure;
 import counterstep.model.Seat;
@@ -99,8 +99,7 @@ final class VerbTableTest {
         assertEquals(
                 end,
                 "%d %d %d %d"
-                        .formatted(
-                                state.tight(), state.loose(), state.missing(), state.onMat()));
+                        .formatted(state.tight(), state.loose(), state.missing(), state.onMat()));
     }
 
     @ParameterizedTest

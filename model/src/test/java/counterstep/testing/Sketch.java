@@ -13,7 +13,6 @@ import counterstep.model.Joint;
 import counterstep.model.JointKind;
 import counterstep.model.Latch;
 import counterstep.model.Link;
-import counterstep.model.Part;
 import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.ProcedureDraft;
@@ -70,13 +69,7 @@ public final class Sketch {
     /** Cable ties. */
     public Sketch ties(String id, int count) {
         return item(
-                new Tie(
-                        new ItemId(id),
-                        id + " ties",
-                        count,
-                        TieKind.CABLE_TIE,
-                        "",
-                        Extras.NONE));
+                new Tie(new ItemId(id), id + " ties", count, TieKind.CABLE_TIE, "", Extras.NONE));
     }
 
     /** Connectors. */
@@ -110,7 +103,13 @@ public final class Sketch {
     public Sketch setting(String id, String... belongsTo) {
         return item(
                 new Setting(
-                        new ItemId(id), id + " height", "mm", "", "", ids(belongsTo), "",
+                        new ItemId(id),
+                        id + " height",
+                        "mm",
+                        "",
+                        "",
+                        ids(belongsTo),
+                        "",
                         Extras.NONE));
     }
 
@@ -140,10 +139,7 @@ public final class Sketch {
                         .map(this::action)
                         .toList();
         steps.add(
-                new StepDraft(id, phase, line)
-                        .actions(actions)
-                        .seconds(OptionalInt.of(10))
-                        .step());
+                new StepDraft(id, phase, line).actions(actions).seconds(OptionalInt.of(10)).step());
         return this;
     }
 
