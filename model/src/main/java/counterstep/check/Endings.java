@@ -3,6 +3,7 @@ package counterstep.check;
 import counterstep.ledger.FailureKind;
 import counterstep.ledger.Happening;
 import counterstep.ledger.Ledger;
+import counterstep.ledger.SettingState;
 import counterstep.ledger.Turn;
 import counterstep.model.EnergySource;
 import counterstep.model.Hold;
@@ -10,6 +11,7 @@ import counterstep.model.Index;
 import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.Part;
+import counterstep.model.Setting;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -122,14 +124,20 @@ public final class Endings {
         return plugs.stream();
     }
 
-    /** Whether a failure follows from how its item ends, so that only the ending is told. */
-    boolean explains(Failed failed) {
+    /** The items whose ending a failure follows from, so that only the ending is told. */
+    List<ItemId> causes(Failed failed) {
         if (failed.failure().kind() == FailureKind.ENERGY) {
-            return plugs(failed.about()).anyMatch(this::tooMany);
+            return plugs(failed.about()).filter(this::tooMany).toList();
         }
-        if (!failed.failure().fromTheEnd()) {
-            return false;
+        if (failed.item().equals(failed.about())
+                && index.item(failed.item()) instanceof Setting setting
+                && failed.failure().state() == SettingState.NOTED) {
+            // Nothing disturbed it because the removal that would have is not written.
+            return setting.belongsTo().stream().filter(this::tooMany).toList();
         }
-        return failed.failure().kind() != FailureKind.PRECONDITION || !of(failed.about()).isEmpty();
+        boolean told =
+                failed.failure().kind() != FailureKind.PRECONDITION
+                        || !of(failed.about()).isEmpty();
+        return failed.failure().fromTheEnd() && told ? List.of(failed.about()) : List.of();
     }
 }

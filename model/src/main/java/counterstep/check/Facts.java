@@ -88,7 +88,7 @@ public final class Facts {
     public List<Failed> failures(FailureKind kind) {
         return failed.stream()
                 .filter(one -> one.failure().kind() == kind)
-                .filter(one -> !endings.explains(one))
+                .filter(one -> endings.causes(one).isEmpty())
                 .toList();
     }
 
@@ -126,8 +126,7 @@ public final class Facts {
     /** The steps of failures that follow from how these items end. */
     public List<StepId> consequences(Collection<ItemId> items) {
         return failed.stream()
-                .filter(one -> items.contains(one.about()))
-                .filter(endings::explains)
+                .filter(one -> endings.causes(one).stream().anyMatch(items::contains))
                 .map(Failed::step)
                 .distinct()
                 .toList();

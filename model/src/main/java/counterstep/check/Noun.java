@@ -16,9 +16,4 @@ public record Noun(String text, boolean plural) {
     public String verb(String one, String many) {
         return plural ? many : one;
     }
-
-    /** Both, with an 'and' between. */
-    public Noun and(String more) {
-        return new Noun(text + " and " + more, true);
-    }
 }

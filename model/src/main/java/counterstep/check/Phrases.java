@@ -62,15 +62,19 @@ public final class Phrases {
                 : "";
     }
 
+    /** What ends with a part: '2 screws (T5) and flat cable'. */
+    public String others(Ending ending) {
+        return list(ending.with().stream().map(one -> counted(one.item(), one.count())).toList());
+    }
+
     /** A part and what ends with it: 'cable clamp and its 2 screws (T5)'. */
     public Noun together(Ending ending) {
         Noun part = some(ending.item(), ending.count());
         if (ending.with().isEmpty()) {
             return part;
         }
-        List<String> others =
-                ending.with().stream().map(one -> counted(one.item(), one.count())).toList();
-        return part.and("its " + list(others));
+        String joined = ending.with().size() == 1 ? " and its " : ", its ";
+        return new Noun(part.text() + joined + others(ending), true);
     }
 
     /** The names of items, 'flat cable, aerial cable and cell lead'. */

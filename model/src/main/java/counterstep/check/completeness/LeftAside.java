@@ -28,9 +28,7 @@ final class LeftAside implements Check {
         String others =
                 ending.with().isEmpty()
                         ? ""
-                        : "; its "
-                                + facts.phrases().together(ending).text().split(" and its ", 2)[1]
-                                + " stay off with it";
+                        : "; its " + facts.phrases().others(ending) + " stay off with it";
         String message =
                 part.start()
                         + part.verb(" is", " are")

@@ -19,6 +19,8 @@ import java.util.stream.Stream;
 
 /** What is left on the mat is missing in the device. A part takes its holders with it. */
 final class NeverPutBack implements Check {
+    private static final Verb[] OFF = {Verb.REMOVE, Verb.MOVE_ASIDE};
+
     @Override
     public About about() {
         return new About(
@@ -59,17 +61,27 @@ final class NeverPutBack implements Check {
                     + ", and no new one is fitted.";
         }
         String never = what.verb("goes ", "go ") + "back " + (screws ? "in" : "on");
-        return start + " and never " + never + tooFew(phrases, back) + ".";
+        return start + " and never " + never + tooFew(facts, ending, back) + ".";
     }
 
-    private static String tooFew(Phrases phrases, List<Happening> back) {
+    /** Says by the counts where too few go back, or more come out than there are. */
+    private static String tooFew(Facts facts, Ending ending, List<Happening> back) {
         if (back.isEmpty()) {
             return "";
         }
-        int count = back.stream().mapToInt(happening -> happening.what().count()).sum();
+        List<Happening> off = facts.ledger().happenings(ending.item(), OFF);
+        boolean tooOften = count(off) > facts.index().item(ending.item()).quantity();
+        String takes =
+                tooOften
+                        ? facts.phrases().steps(steps(off)) + " take off " + count(off) + ", "
+                        : "";
         List<StepId> steps = steps(back);
         String put = steps.stream().distinct().count() == 1 ? " puts back " : " put back ";
-        return ": " + phrases.steps(steps) + put + "only " + count;
+        return ": " + takes + facts.phrases().steps(steps) + put + "only " + count(back);
+    }
+
+    private static int count(List<Happening> happenings) {
+        return happenings.stream().mapToInt(happening -> happening.what().count()).sum();
     }
 
     private static List<StepId> steps(List<Happening> happenings) {

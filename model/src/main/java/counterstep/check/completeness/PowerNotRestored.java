@@ -7,7 +7,12 @@ import counterstep.check.Facts;
 import counterstep.check.Finding;
 import counterstep.check.Phrases;
 import counterstep.check.Remainder;
+import counterstep.ledger.Happening;
 import counterstep.model.Severity;
+import counterstep.model.StepId;
+import counterstep.model.Verb;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** A source that is isolated has to come back; where a connector isolates it, left open tells. */
@@ -27,11 +32,22 @@ final class PowerNotRestored implements Check {
     }
 
     private Finding finding(Facts facts, Ending ending) {
+        List<StepId> restored =
+                facts.ledger().happenings(ending.item(), Verb.RESTORE_POWER).stream()
+                        .map(Happening::step)
+                        .toList();
         String message =
                 facts.phrases().name(ending.item())
                         + " is isolated in "
                         + facts.phrases().steps(ending.steps())
-                        + " and its power never restored.";
-        return about().finding(Phrases.sentence(message), facts.stepsOf(ending), ending.items());
+                        + (restored.isEmpty()
+                                ? " and never restored."
+                                : " and restored only in " + facts.phrases().steps(restored) + ".");
+        List<StepId> steps = new ArrayList<>(facts.stepsOf(ending));
+        steps.addAll(restored);
+        return about().finding(
+                        Phrases.sentence(message),
+                        facts.placeFirst(steps.get(0), steps),
+                        ending.items());
     }
 }

@@ -4,7 +4,6 @@ import counterstep.check.About;
 import counterstep.check.Check;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
-import counterstep.ledger.FailureKind;
 import counterstep.model.Severity;
 import java.util.stream.Stream;
 
@@ -20,6 +19,6 @@ final class ConnectorBeforeItsPart implements Check {
 
     @Override
     public Stream<Finding> examine(Facts facts) {
-        return TooEarly.findings(facts, about(), FailureKind.LEAD, "is back");
+        return TooEarly.leads(facts, about());
     }
 }

@@ -13,15 +13,41 @@ import counterstep.model.ItemId;
 import counterstep.model.StepId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Parts that leave before what keeps them lets go; one fault an action. */
 final class StillFast {
     private StillFast() {}
 
-    static Stream<Finding> findings(
-            Facts facts, About about, FailureKind kind, String one, String many) {
-        return Failed.grouped(facts.failures(kind), Failed::place).stream()
+    /** Parts still held; what tethers them in the same action is told with it. */
+    static Stream<Finding> held(Facts facts, About about) {
+        List<Failed> all = new ArrayList<>(facts.failures(FailureKind.HOLD));
+        Set<Integer> held = places(all);
+        facts.failures(FailureKind.TETHER).stream()
+                .filter(failed -> held.contains(failed.place()))
+                .forEach(all::add);
+        return findings(facts, about, all, " holds it", " hold it");
+    }
+
+    /** Parts that nothing holds any more, but that are still tethered. */
+    static Stream<Finding> tethered(Facts facts, About about) {
+        Set<Integer> held = places(facts.failures(FailureKind.HOLD));
+        List<Failed> all =
+                facts.failures(FailureKind.TETHER).stream()
+                        .filter(failed -> !held.contains(failed.place()))
+                        .toList();
+        return findings(facts, about, all, " tethers it", " tether it");
+    }
+
+    private static Set<Integer> places(List<Failed> failures) {
+        return failures.stream().map(Failed::place).collect(Collectors.toSet());
+    }
+
+    private static Stream<Finding> findings(
+            Facts facts, About about, List<Failed> failures, String one, String many) {
+        return Failed.grouped(failures, Failed::place).stream()
                 .map(fault -> finding(facts, about, fault, one, many));
     }
 
@@ -43,9 +69,8 @@ final class StillFast {
                         + phrases.step(leaving.step())
                         + ", but "
                         + Phrases.list(keepers.stream().map(Noun::text).toList())
-                        + " still "
+                        + " still"
                         + (plural ? many : one)
-                        + " it"
                         + (later.isEmpty() ? "." : " until " + phrases.steps(later) + ".");
         List<StepId> steps = new ArrayList<>(later);
         List<ItemId> items = new ArrayList<>(List.of(leaving.item()));

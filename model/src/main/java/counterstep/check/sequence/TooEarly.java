@@ -13,6 +13,8 @@ import counterstep.model.StepId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What is put back before the part that it belongs to; one fault while that part stays off. */
@@ -22,9 +24,34 @@ final class TooEarly {
 
     private TooEarly() {}
 
-    static Stream<Finding> findings(Facts facts, About about, FailureKind kind, String ready) {
-        return Failed.grouped(facts.failures(kind), failed -> awaited(facts, failed)).stream()
+    /** Holders before their part; leads that wait for the same return are told with them. */
+    static Stream<Finding> holders(Facts facts, About about) {
+        List<Failed> all = new ArrayList<>(facts.failures(FailureKind.SEAT));
+        Set<Awaited> awaited = awaited(facts, all);
+        facts.failures(FailureKind.LEAD).stream()
+                .filter(failed -> awaited.contains(awaited(facts, failed)))
+                .forEach(all::add);
+        return findings(facts, about, all, "is on its place");
+    }
+
+    /** Leads before their part, where no holder waits for it too. */
+    static Stream<Finding> leads(Facts facts, About about) {
+        Set<Awaited> awaited = awaited(facts, facts.failures(FailureKind.SEAT));
+        List<Failed> all =
+                facts.failures(FailureKind.LEAD).stream()
+                        .filter(failed -> !awaited.contains(awaited(facts, failed)))
+                        .toList();
+        return findings(facts, about, all, "is back");
+    }
+
+    private static Stream<Finding> findings(
+            Facts facts, About about, List<Failed> failures, String ready) {
+        return Failed.grouped(failures, failed -> awaited(facts, failed)).stream()
                 .map(fault -> finding(facts, about, fault, ready));
+    }
+
+    private static Set<Awaited> awaited(Facts facts, List<Failed> failures) {
+        return failures.stream().map(one -> awaited(facts, one)).collect(Collectors.toSet());
     }
 
     private static Awaited awaited(Facts facts, Failed failed) {

@@ -2,38 +2,47 @@ package counterstep.check.completeness;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import counterstep.testing.Bench;
+import counterstep.testing.Found;
+import counterstep.testing.Screws;
+import counterstep.testing.Sketch;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 final class LeftLooseTest {
     @Test
-    void fingerTightScrewsMustBeTightened() {
+    void fingerTightScrewsNeedTightening() {
         assertEquals(
-                List.of("left-loose s2"),
-                Bench.found(
-                        "f1 x4",
-                        "teardown: remove f1",
-                        "reassembly: reinstall f1 finger-tight",
-                        "verify: check"));
+                List.of(
+                        "left-loose [s2] [f1] The 3 f1 screws are left loose in step 2 and never tightened."),
+                Found.in(
+                        Sketch.of()
+                                .screws("f1", 3)
+                                .steps("remove f1", "reinstall f1 finger-tight")));
     }
 
     @Test
-    void loosenedScrewsMustBeTightened() {
+    void loosenedCaptiveScrewsTooAndTheCoverOverThemFollows() {
         assertEquals(
-                List.of("left-loose s1"),
-                Bench.found("f1 x4 captive", "teardown: loosen f1", "verify: check"));
+                List.of(
+                        "left-loose [s2, s4] [f1] 1 of the 3 f1 screws is left loose in step 2 and never tightened."),
+                Found.in(
+                        Sketch.of()
+                                .item(Screws.captive("f1", 3))
+                                .part("p1", "", "", "f1")
+                                .steps("remove p1", "loosen f1", "tighten f1 2", "reinstall p1")));
     }
 
     @Test
-    void tightenedIsClean() {
+    void isSilentWhenTightened() {
         assertEquals(
                 List.of(),
-                Bench.found(
-                        "f1 x4",
-                        "teardown: remove f1",
-                        "reassembly: reinstall f1 finger-tight",
-                        "reassembly: tighten f1",
-                        "verify: check"));
+                Found.in(
+                        Sketch.of()
+                                .screws("f1", 3)
+                                .steps(
+                                        "loosen f1",
+                                        "remove f1",
+                                        "reinstall f1 finger-tight",
+                                        "tighten f1")));
     }
 }

@@ -2,34 +2,61 @@ package counterstep.check.completeness;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import counterstep.testing.Bench;
+import counterstep.testing.Found;
+import counterstep.testing.Sketch;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 final class NotedButNotRestoredTest {
     @Test
-    void aDisturbedHeightThatNobodySetsIsFound() {
+    void tellsWhatDisturbsIt() {
         assertEquals(
-                List.of("noted-but-not-restored s1"),
-                Bench.found(
-                        "f1 x2",
-                        "g1 of=f1",
-                        "teardown: note g1",
-                        "teardown: loosen f1",
-                        "reassembly: tighten f1",
-                        "verify: check"));
+                List.of(
+                        "noted-but-not-restored [s1, s2] [g1] G1 height is noted in step 1, disturbed in step 2 and never restored."),
+                Found.in(
+                        Sketch.of()
+                                .screws("f1", 2)
+                                .setting("g1", "f1")
+                                .steps("note g1", "remove f1", "reinstall f1")));
     }
 
     @Test
-    void restoredIsClean() {
+    void restoredBeforeTheLastDisturbanceIsTooEarly() {
+        assertEquals(
+                List.of(
+                        "noted-but-not-restored [s1, s2, s3, s4] [g1] G1 height is noted in step 1, disturbed in steps 2 and 4 and not restored after that; step 3 comes too early."),
+                Found.in(
+                        Sketch.of()
+                                .screws("f1", 2)
+                                .setting("g1", "f1")
+                                .steps(
+                                        "note g1",
+                                        "loosen f1",
+                                        "restore g1",
+                                        "remove f1",
+                                        "reinstall f1")));
+    }
+
+    @Test
+    void aNoteThatServesNothingIsTold() {
+        assertEquals(
+                List.of(
+                        "noted-but-not-restored [s1] [g1] G1 height is noted in step 1 and never restored."),
+                Found.in(Sketch.of().screws("f1", 2).setting("g1", "f1").steps("note g1")));
+    }
+
+    @Test
+    void isSilentWhenRestored() {
         assertEquals(
                 List.of(),
-                Bench.found(
-                        "f1 x2",
-                        "g1 of=f1",
-                        "teardown: note g1",
-                        "teardown: loosen f1",
-                        "reassembly: tighten f1; restore g1",
-                        "verify: check"));
+                Found.in(
+                        Sketch.of()
+                                .screws("f1", 2)
+                                .setting("g1", "f1")
+                                .steps(
+                                        "note g1",
+                                        "remove f1",
+                                        "reinstall f1 finger-tight",
+                                        "restore g1; tighten f1")));
     }
 }

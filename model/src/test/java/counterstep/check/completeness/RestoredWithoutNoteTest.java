@@ -2,32 +2,32 @@ package counterstep.check.completeness;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import counterstep.testing.Bench;
+import counterstep.testing.Found;
+import counterstep.testing.Sketch;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 final class RestoredWithoutNoteTest {
     @Test
-    void aValueNobodyNotedIsFound() {
+    void nobodyKnowsTheValue() {
         assertEquals(
-                List.of("restored-without-note s2"),
-                Bench.found(
-                        "f1 x2",
-                        "g1 of=f1",
-                        "teardown: loosen f1",
-                        "reassembly: tighten f1; restore g1",
-                        "verify: check"));
+                List.of(
+                        "restored-without-note [s2, s1] [g1] G1 height is restored in step 2, but no step notes it before."),
+                Found.in(
+                        Sketch.of()
+                                .screws("f1", 2)
+                                .setting("g1", "f1")
+                                .steps("loosen f1", "restore g1; tighten f1")));
     }
 
     @Test
-    void notedFirstIsClean() {
+    void isSilentWhenNoted() {
         assertEquals(
                 List.of(),
-                Bench.found(
-                        "f1 x2",
-                        "g1 of=f1",
-                        "teardown: note g1; loosen f1",
-                        "reassembly: tighten f1; restore g1",
-                        "verify: check"));
+                Found.in(
+                        Sketch.of()
+                                .screws("f1", 2)
+                                .setting("g1", "f1")
+                                .steps("note g1; loosen f1", "restore g1; tighten f1")));
     }
 }

@@ -2,34 +2,55 @@ package counterstep.check.sequence;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import counterstep.testing.Bench;
+import counterstep.testing.Found;
+import counterstep.testing.Sketch;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 final class PartStillTetheredTest {
     @Test
-    void aBoardCarriedOffByItsCableIsFound() {
+    void tellsTheLeadAndUntilWhen() {
         assertEquals(
-                List.of("part-still-tethered s1"),
-                Bench.found(
-                        "c1",
-                        "p1 tetheredBy=c1",
-                        "teardown: remove p1",
-                        "teardown: disconnect c1",
-                        "reassembly: reinstall p1",
-                        "reassembly: reconnect c1",
-                        "verify: check"));
+                List.of(
+                        "part-still-tethered [s2, s3] [p1, c1] P1 part leaves in step 2, but c1 plugs still tethers it until step 3."),
+                Found.in(
+                        Sketch.of()
+                                .screws("f1", 2)
+                                .connectors("c1", 1)
+                                .part("p1", "f1", "c1", "")
+                                .steps(
+                                        "remove f1",
+                                        "remove p1",
+                                        "disconnect c1",
+                                        "reinstall p1",
+                                        "reinstall f1; reconnect c1")));
     }
 
     @Test
-    void asideItMayStayTethered() {
+    void movingAsideWithLeadsOnIsFine() {
         assertEquals(
                 List.of(),
-                Bench.found(
-                        "c1",
-                        "p1 tetheredBy=c1",
-                        "teardown: move aside p1",
-                        "reassembly: return p1",
-                        "verify: check"));
+                Found.in(
+                        Sketch.of()
+                                .screws("f1", 2)
+                                .connectors("c1", 1)
+                                .part("p1", "f1", "c1", "")
+                                .steps("remove f1", "move aside p1", "return p1", "reinstall f1")));
+    }
+
+    @Test
+    void isSilentWhenOpen() {
+        assertEquals(
+                List.of(),
+                Found.in(
+                        Sketch.of()
+                                .screws("f1", 2)
+                                .connectors("c1", 1)
+                                .part("p1", "f1", "c1", "")
+                                .steps(
+                                        "remove f1; disconnect c1",
+                                        "remove p1",
+                                        "reinstall p1",
+                                        "reinstall f1; reconnect c1")));
     }
 }
