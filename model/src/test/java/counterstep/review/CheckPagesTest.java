@@ -1,0 +1,46 @@
+package counterstep.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import counterstep.check.About;
+import counterstep.check.Check;
+import counterstep.testing.Samples;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Each check has its page, and no page is left over. */
+final class CheckPagesTest {
+    private static final Path PAGES = Samples.projectFolder().resolve("docs/checks");
+
+    @Test
+    void everyCheckHasAPageAndEveryPageACheck() throws IOException {
+        Set<String> pages;
+        try (Stream<Path> files = Files.list(PAGES)) {
+            pages = files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());
+        }
+        Set<String> checks =
+                AllChecks.list().stream()
+                        .map(check -> check.about().id() + ".md")
+                        .collect(Collectors.toSet());
+        assertEquals(checks, pages);
+    }
+
+    @Test
+    void aPageSaysNameSeverityAndFaultAsTheCheckDoes() throws IOException {
+        for (Check check : AllChecks.list()) {
+            About about = check.about();
+            String page = Files.readString(PAGES.resolve(about.id() + ".md"));
+            String start =
+                    "`%s` · %s\n\n%s\n\n## Why it matters\n"
+                            .formatted(about.id(), about.severity().word(), about.fault());
+            assertTrue(page.contains(start), page);
+            assertTrue(page.contains("\n## What to do\n") && page.contains("\n## Example\n"), page);
+        }
+    }
+}
