@@ -4,8 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import counterstep.editor.desk.Selection;
 import counterstep.editor.details.PanelWindow;
+import counterstep.model.Phase;
 import counterstep.model.StepId;
-import counterstep.testing.Bench;
+import counterstep.testing.Sketch;
 import java.awt.Container;
 import java.awt.event.KeyEvent;
 import java.util.function.Supplier;
@@ -20,12 +21,13 @@ import org.junit.jupiter.api.Test;
 final class FindingsPanelTest {
     private final PanelWindow window =
             new PanelWindow(
-                    Bench.of(
-                            "f1 x2",
-                            "c2",
-                            "teardown: remove f1",
-                            "teardown: disconnect c2",
-                            "verify: check"),
+                    Sketch.of()
+                            .screws("f1", 2)
+                            .connectors("c2", 1)
+                            .steps("remove f1", "disconnect c2")
+                            .phase(Phase.VERIFY)
+                            .step("check")
+                            .procedure(),
                     FindingsPanel::new);
 
     @AfterEach
@@ -77,7 +79,10 @@ final class FindingsPanelTest {
     @Test
     void anEmptyListSaysThatNothingIsWrong() {
         JList<?> list = list();
-        window.onDesk(desk -> desk.opened(Bench.of("verify: check"), java.util.Optional.empty()));
+        window.onDesk(
+                desk ->
+                        desk.opened(
+                                Sketch.of().step("check").procedure(), java.util.Optional.empty()));
         until("nothing is listed", () -> list.getModel().getSize() == 0);
         window.frame()
                 .label("nothing found")
