@@ -13,6 +13,7 @@ import counterstep.model.Procedure;
 import counterstep.model.Severity;
 import counterstep.model.StepId;
 import counterstep.model.Waiver;
+import counterstep.testing.AnyProcedure;
 import counterstep.testing.RandomProcedure;
 import counterstep.testing.Sketch;
 import java.util.List;
@@ -112,5 +113,14 @@ final class ReviewTest {
                             assertTrue(
                                     finding.message().matches("[A-Z0-9].*\\."), finding.message());
                         });
+    }
+
+    @Test
+    void anyDocumentAtAllCanBeReviewed() {
+        for (long seed = 0; seed < 1_000; seed++) {
+            Procedure procedure = AnyProcedure.of(seed);
+            Review review = Review.of(procedure);
+            assertEquals(review.findings(), Review.of(procedure).findings(), "seed " + seed);
+        }
     }
 }
