@@ -29,6 +29,7 @@ public record About(String id, Severity severity, String fault) {
                 message,
                 List.copyOf(new LinkedHashSet<>(steps)),
                 List.copyOf(new LinkedHashSet<>(items)),
+                Optional.empty(),
                 Optional.empty());
     }
 }

@@ -9,4 +9,12 @@ public interface Check {
 
     /** A finding for each place where the fault is; none where there is none. */
     Stream<Finding> examine(Facts facts);
+
+    /**
+     * Changes that may mend one of its findings, the best first; they are tried before they are
+     * offered, so a candidate need not be sure.
+     */
+    default Stream<Fix> fixes(Facts facts, Finding finding) {
+        return Stream.empty();
+    }
 }

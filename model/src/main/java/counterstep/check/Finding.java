@@ -1,11 +1,13 @@
 package counterstep.check;
 
+import counterstep.ledger.Witness;
 import counterstep.model.ItemId;
 import counterstep.model.Severity;
 import counterstep.model.StepId;
 import counterstep.model.Waiver;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One fault at its place.
@@ -15,6 +17,7 @@ import java.util.Optional;
  * @param message one sentence for a technician, with page numbers
  * @param steps the place first, then the other steps concerned
  * @param items the item at fault first
+ * @param witness an order that goes wrong, where page order does not
  * @param waived the waiver that accepts it
  */
 public record Finding(
@@ -23,6 +26,7 @@ public record Finding(
         String message,
         List<StepId> steps,
         List<ItemId> items,
+        Optional<Witness> witness,
         Optional<Waiver> waived) {
     /** Copies the lists. */
     public Finding {
@@ -32,12 +36,24 @@ public record Finding(
 
     /** The same finding at another severity. */
     public Finding withSeverity(Severity other) {
-        return new Finding(check, other, message, steps, items, waived);
+        return new Finding(check, other, message, steps, items, witness, waived);
     }
 
     /** The same finding, accepted or not. */
     public Finding withWaiver(Optional<Waiver> waiver) {
-        return new Finding(check, severity, message, steps, items, waiver);
+        return new Finding(check, severity, message, steps, items, witness, waiver);
+    }
+
+    /** The same finding, as it shows in an order other than that of the page. */
+    public Finding inOrder(Witness order) {
+        return new Finding(check, severity, message, steps, items, Optional.of(order), waived);
+    }
+
+    /** Whether it is the same fault: same check, same steps and items, in any order. */
+    public boolean sameFault(Finding other) {
+        return check.equals(other.check)
+                && Set.copyOf(steps).equals(Set.copyOf(other.steps))
+                && Set.copyOf(items).equals(Set.copyOf(other.items));
     }
 
     /** Whether it counts: it is not accepted by a waiver. */
