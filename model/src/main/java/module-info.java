@@ -20,4 +20,5 @@ module counterstep.model {
     exports counterstep.review;
     exports counterstep.store;
     exports counterstep.toolchange;
+    exports counterstep.words;
 }

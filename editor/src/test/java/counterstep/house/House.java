@@ -21,7 +21,7 @@ final class House {
     static final List<List<String>> FLOORS =
             List.of(
                     List.of("model", "input"),
-                    List.of("edit", "handbook", "links", "json"),
+                    List.of("edit", "handbook", "links", "words", "json"),
                     List.of("ledger", "plan", "toolchange", "store"),
                     List.of("mirror", "check"),
                     List.of(
