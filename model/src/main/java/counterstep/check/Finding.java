@@ -56,6 +56,13 @@ public record Finding(
                 && Set.copyOf(items).equals(Set.copyOf(other.items));
     }
 
+    /** Whether a waiver is attached to it: same check, steps and items, in any order. */
+    public boolean acceptedBy(Waiver waiver) {
+        return check.equals(waiver.check())
+                && Set.copyOf(steps).equals(Set.copyOf(waiver.steps()))
+                && Set.copyOf(items).equals(Set.copyOf(waiver.items()));
+    }
+
     /** Whether it counts: it is not accepted by a waiver. */
     public boolean open() {
         return waived.isEmpty();

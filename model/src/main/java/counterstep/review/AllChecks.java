@@ -15,6 +15,14 @@ public final class AllChecks {
 
     /** Every check, group by group, in the order in which users see them. */
     public static List<Check> list() {
+        return Stream.concat(
+                        ofTheWork().stream(),
+                        Stream.of(new NoSuchCheck(), new WaiverNoLongerApplies()))
+                .toList();
+    }
+
+    /** The checks of what is done, with what, and in which words; they need no other's findings. */
+    static List<Check> ofTheWork() {
         return Stream.of(
                         CompletenessChecks.all(),
                         SequenceChecks.all(),

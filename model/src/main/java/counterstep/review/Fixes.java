@@ -3,14 +3,22 @@ package counterstep.review;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
 import counterstep.check.Fix;
+import counterstep.edit.DropWaiver;
+import counterstep.edit.Edit;
+import counterstep.edit.Edits;
 import counterstep.model.Procedure;
+import counterstep.model.Waiver;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
  * The changes that mend findings. Each is tried first: it is offered only when the check that found
- * the fault then finds less, and no check finds more.
+ * the fault then finds less, and no check finds more, waived or not. A waiver that has nothing left
+ * to accept goes with its finding.
  */
 public final class Fixes {
     private final Facts facts;
@@ -31,21 +39,48 @@ public final class Fixes {
         return AllChecks.list().stream()
                 .filter(check -> check.about().id().equals(finding.check()))
                 .flatMap(check -> check.fixes(facts, finding))
-                .filter(fix -> mends(fix, finding))
+                .flatMap(fix -> tried(fix, finding).stream())
                 .findFirst();
     }
 
-    private boolean mends(Fix fix, Finding finding) {
+    private Optional<Fix> tried(Fix fix, Finding finding) {
         Procedure after = fix.edit().apply(facts.procedure());
-        Map<String, Long> left = counts(Review.of(after));
-        Map<String, Long> before = counts(review);
-        return left.getOrDefault(finding.check(), 0L) < before.getOrDefault(finding.check(), 0L)
-                && left.keySet().stream()
-                        .allMatch(check -> left.get(check) <= before.getOrDefault(check, 0L));
+        Review left = Review.of(after);
+        List<Waiver> idle = newlyIdle(after, left);
+        if (idle.isEmpty()) {
+            return mends(left, finding) ? Optional.of(fix) : Optional.empty();
+        }
+        List<Edit> edits = new ArrayList<>(List.of(fix.edit()));
+        idle.forEach(waiver -> edits.add(new DropWaiver(waiver)));
+        Edit edit = new Edits(fix.edit().name(), edits);
+        return mends(Review.of(edit.apply(facts.procedure())), finding)
+                ? Optional.of(new Fix(fix.name(), edit))
+                : Optional.empty();
     }
 
-    private static Map<String, Long> counts(Review review) {
+    private List<Waiver> newlyIdle(Procedure after, Review left) {
+        List<Waiver> before = WaiverNoLongerApplies.idle(facts.procedure(), review.findings());
+        return WaiverNoLongerApplies.idle(after, left.findings()).stream()
+                .filter(waiver -> !before.contains(waiver))
+                .toList();
+    }
+
+    private boolean mends(Review left, Finding finding) {
+        Map<String, Long> after = counts(left, one -> true);
+        Map<String, Long> before = counts(review, one -> true);
+        return after.getOrDefault(finding.check(), 0L) < before.getOrDefault(finding.check(), 0L)
+                && nowhereMore(after, before)
+                && nowhereMore(counts(left, Finding::open), counts(review, Finding::open));
+    }
+
+    private static boolean nowhereMore(Map<String, Long> after, Map<String, Long> before) {
+        return after.keySet().stream()
+                .allMatch(check -> after.get(check) <= before.getOrDefault(check, 0L));
+    }
+
+    private static Map<String, Long> counts(Review review, Predicate<Finding> counted) {
         return review.findings().stream()
+                .filter(counted)
                 .collect(Collectors.groupingBy(Finding::check, Collectors.counting()));
     }
 }

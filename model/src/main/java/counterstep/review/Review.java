@@ -9,9 +9,9 @@ import counterstep.model.Severity;
 import counterstep.model.StepId;
 import counterstep.model.Waiver;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -24,9 +24,13 @@ public final class Review {
 
     private Review(Facts facts) {
         this.procedure = facts.procedure();
-        this.findings =
-                AllChecks.list().stream()
+        List<Finding> found =
+                Stream.concat(AllChecks.ofTheWork().stream(), Stream.of(new NoSuchCheck()))
                         .flatMap(check -> examined(check, facts))
+                        .toList();
+        WaiverNoLongerApplies idle = new WaiverNoLongerApplies();
+        this.findings =
+                Stream.concat(found.stream(), taken(idle, () -> idle.examine(facts, found)))
                         .map(finding -> finding.withWaiver(waiverOf(finding)))
                         .sorted(order(facts))
                         .toList();
@@ -61,31 +65,24 @@ public final class Review {
     }
 
     private Stream<Finding> examined(Check check, Facts facts) {
+        return taken(check, () -> check.examine(facts));
+    }
+
+    /** The findings of a check at the severity that the document asks for, if it wants any. */
+    private Stream<Finding> taken(Check check, Supplier<Stream<Finding>> found) {
         Optional<CheckSetting> setting =
                 procedure.settings().stream()
                         .filter(one -> one.check().equals(check.about().id()))
                         .findFirst();
         if (setting.isEmpty()) {
-            return check.examine(facts);
+            return found.get();
         }
         return setting.get().severity().stream()
-                .flatMap(
-                        severity ->
-                                check.examine(facts)
-                                        .map(finding -> finding.withSeverity(severity)));
+                .flatMap(severity -> found.get().map(finding -> finding.withSeverity(severity)));
     }
 
-    /** A waiver stays attached while check, steps and items are the same, in any order. */
     private Optional<Waiver> waiverOf(Finding finding) {
-        return procedure.waivers().stream()
-                .filter(waiver -> waiver.check().equals(finding.check()))
-                .filter(waiver -> same(waiver.steps(), finding.steps()))
-                .filter(waiver -> same(waiver.items(), finding.items()))
-                .findFirst();
-    }
-
-    private static <T> boolean same(List<T> some, List<T> others) {
-        return new HashSet<>(some).equals(new HashSet<>(others));
+        return procedure.waivers().stream().filter(finding::acceptedBy).findFirst();
     }
 
     private static Comparator<Finding> order(Facts facts) {

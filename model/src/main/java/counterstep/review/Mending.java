@@ -1,0 +1,108 @@
+package counterstep.review;
+
+import counterstep.check.Facts;
+import counterstep.check.Finding;
+import counterstep.check.Fix;
+import counterstep.edit.Edit;
+import counterstep.edit.Edits;
+import counterstep.model.Procedure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+
+/**
+ * All fixes applied, one after the other, each worked out on what the one before it left. What is
+ * waived stays as it is. It ends since every fix leaves fewer findings.
+ */
+public final class Mending {
+    private final List<Mended> mended = new ArrayList<>();
+    private Procedure procedure;
+    private Facts facts;
+    private Review review;
+
+    private Mending(Procedure procedure) {
+        take(procedure);
+    }
+
+    private void take(Procedure next) {
+        procedure = next;
+        facts = Facts.of(next);
+        review = Review.of(facts);
+    }
+
+    /** Mends all of a procedure that can be mended. */
+    public static Mending of(Procedure procedure) {
+        return of(procedure, () -> false);
+    }
+
+    /**
+     * The same, given up between two fixes once nobody wants it any more; what is mended by then
+     * can be used.
+     */
+    public static Mending of(Procedure procedure, BooleanSupplier stopped) {
+        Mending mending = new Mending(procedure);
+        boolean again = true;
+        while (again) {
+            again = mending.round(stopped);
+        }
+        return mending;
+    }
+
+    /** One finding after the other; whether any was mended, which may open a way for others. */
+    private boolean round(BooleanSupplier stopped) {
+        int before = mended.size();
+        for (Finding finding : List.copyOf(review.findings())) {
+            if (stopped.getAsBoolean()) {
+                return false;
+            }
+            still(finding).ifPresent(this::mend);
+        }
+        return mended.size() > before;
+    }
+
+    /** The finding as it is now; empty where a fix of another has mended it. */
+    private Optional<Finding> still(Finding finding) {
+        return review.findings().stream()
+                .filter(Finding::open)
+                .filter(finding::sameFault)
+                .findFirst();
+    }
+
+    private void mend(Finding finding) {
+        Optional<Fix> fix = Fixes.of(facts, review).of(finding);
+        if (fix.isPresent()) {
+            mended.add(new Mended(finding, fix.get()));
+            take(fix.get().edit().apply(procedure));
+        }
+    }
+
+    /** What was done, in this order. */
+    public List<Mended> mended() {
+        return List.copyOf(mended);
+    }
+
+    /** All of it as one change of the procedure it began with. */
+    public Edit edit() {
+        List<Edit> edits = mended.stream().map(one -> one.fix().edit()).toList();
+        return new Edits("Apply all fixes", edits);
+    }
+
+    /** The mended document. */
+    public Procedure procedure() {
+        return procedure;
+    }
+
+    /** What is still found. */
+    public Review review() {
+        return review;
+    }
+
+    /**
+     * One fix of the row.
+     *
+     * @param finding what it mends, numbered as the document was then
+     * @param fix the change
+     */
+    public record Mended(Finding finding, Fix fix) {}
+}
