@@ -122,7 +122,16 @@ public final class Precedence {
         return links.stream().filter(link -> page(link.before()) > page(link.after())).toList();
     }
 
-    private int page(StepId step) {
+    /** By place, the places to which a link leads. */
+    List<List<Integer>> next() {
+        return next;
+    }
+
+    Reachability reachability() {
+        return reachability;
+    }
+
+    int page(StepId step) {
         Integer page = pages.get(step);
         if (page == null) {
             throw new IllegalArgumentException("no step " + step);
@@ -130,7 +139,7 @@ public final class Precedence {
         return page;
     }
 
-    private List<StepId> ids(List<Integer> places) {
+    List<StepId> ids(List<Integer> places) {
         return places.stream().map(steps::get).toList();
     }
 }

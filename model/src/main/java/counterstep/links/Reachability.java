@@ -29,6 +29,20 @@ final class Reachability {
         return reached[from].get(to);
     }
 
+    /** Whether two places lie on a loop together; a place lies with itself. */
+    boolean together(int one, int other) {
+        return one == other || reaches(one, other) && reaches(other, one);
+    }
+
+    /** What comes after a place and not also before it; a copy. */
+    BitSet beyond(int from) {
+        BitSet beyond = (BitSet) reached[from].clone();
+        if (reaches(from, from)) {
+            reached[from].stream().filter(to -> reaches(to, from)).forEach(beyond::clear);
+        }
+        return beyond;
+    }
+
     int size() {
         return reached.length;
     }

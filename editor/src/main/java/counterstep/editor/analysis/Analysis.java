@@ -3,6 +3,7 @@ package counterstep.editor.analysis;
 import counterstep.check.Facts;
 import counterstep.ledger.Ledger;
 import counterstep.links.Precedence;
+import counterstep.links.Reduction;
 import counterstep.mirror.MirrorLayout;
 import counterstep.model.Index;
 import counterstep.model.Procedure;
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param facts the document, look-ups in it, the state of every item
  * @param review the findings
  * @param precedence what the links allow
+ * @param reduction which links follow from others
  * @param criticalPath times and critical paths; empty if the links run in a loop
  * @param tooling the tool of every action
  * @param toolChanges tool changes in page order
@@ -31,6 +33,7 @@ public record Analysis(
         Facts facts,
         Review review,
         Precedence precedence,
+        Reduction reduction,
         Optional<CriticalPath> criticalPath,
         Tooling tooling,
         ToolChanges toolChanges,
@@ -58,6 +61,7 @@ public record Analysis(
                 facts,
                 review,
                 precedence,
+                reduction,
                 criticalPath,
                 tooling,
                 toolChanges,

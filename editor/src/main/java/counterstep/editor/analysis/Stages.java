@@ -2,6 +2,7 @@ package counterstep.editor.analysis;
 
 import counterstep.check.Facts;
 import counterstep.links.Precedence;
+import counterstep.links.Reduction;
 import counterstep.mirror.MirrorLayout;
 import counterstep.model.Procedure;
 import counterstep.plan.CriticalPath;
@@ -35,7 +36,8 @@ final class Stages {
         Tooling tooling = stage(() -> Tooling.of(procedure));
         ToolChanges changes = stage(() -> ToolChanges.inPageOrder(procedure, tooling));
         MirrorLayout mirror = stage(() -> MirrorLayout.of(procedure));
-        Precedence precedence = stage(() -> Precedence.of(procedure));
+        Precedence precedence = facts.precedence();
+        Reduction reduction = stage(() -> Reduction.of(precedence));
         Optional<CriticalPath> plan =
                 stage(
                         () ->
@@ -43,7 +45,16 @@ final class Stages {
                                         ? Optional.empty()
                                         : Optional.of(CriticalPath.of(procedure, precedence)));
         return new Analysis(
-                generation, false, facts, review, precedence, plan, tooling, changes, mirror);
+                generation,
+                false,
+                facts,
+                review,
+                precedence,
+                reduction,
+                plan,
+                tooling,
+                changes,
+                mirror);
     }
 
     private <T> T stage(Supplier<T> work) {

@@ -2,10 +2,7 @@ package counterstep.editor.canvas;
 
 import counterstep.check.Finding;
 import counterstep.editor.analysis.Analysis;
-import counterstep.links.Precedence;
-import counterstep.model.Link;
 import counterstep.model.LinkEnds;
-import counterstep.model.Procedure;
 import counterstep.model.Severity;
 import counterstep.model.StepId;
 import counterstep.plan.CriticalPath;
@@ -16,14 +13,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * What the drawing shows beside the document itself; of an older state while it is being renewed.
  *
  * @param columns where steps stand, rungs, empty places
  * @param critical links between neighbours of a critical path
- * @param redundant links that others imply
+ * @param redundant links that follow from others
  * @param tools what is picked up at a step, '+'-joined where several are
  * @param trouble worst severity at a step
  */
@@ -40,9 +36,7 @@ record Derived(
         return new Derived(
                 Columns.of(analysis.mirror()),
                 analysis.criticalPath().map(Derived::critical).orElse(Set.of()),
-                analysis.criticalPath().isEmpty()
-                        ? Set.of()
-                        : redundant(analysis.procedure(), analysis.precedence()),
+                analysis.reduction().following(),
                 tools(analysis.toolChanges()),
                 trouble(analysis.review().findings()));
     }
@@ -55,17 +49,6 @@ record Derived(
             }
         }
         return Set.copyOf(links);
-    }
-
-    static Set<LinkEnds> redundant(Procedure procedure, Precedence precedence) {
-        return procedure.links().stream()
-                .map(Link::ends)
-                .filter(
-                        link ->
-                                precedence.directlyAfter(link.before()).stream()
-                                        .filter(next -> !next.equals(link.after()))
-                                        .anyMatch(next -> precedence.before(next, link.after())))
-                .collect(Collectors.toUnmodifiableSet());
     }
 
     private static Map<StepId, String> tools(ToolChanges changes) {

@@ -19,6 +19,7 @@ public final class SequenceChecks {
                 new ConnectorBeforeItsPart(),
                 new DisturbedBeforeNoted(),
                 new LoopInTheLinks(),
-                new PageOrderBreaksALink());
+                new PageOrderBreaksALink(),
+                new LinkImpliedAlready());
     }
 }
