@@ -6,6 +6,11 @@ final class Amount {
 
     /** '1 error', '2 errors'. */
     static String of(long number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
+        return of(number, noun, noun + "s");
+    }
+
+    /** '1 fix', '2 fixes'. */
+    static String of(long number, String one, String many) {
+        return number + " " + (number == 1 ? one : many);
     }
 }

@@ -1,20 +1,18 @@
 package counterstep.cli;
 
-import counterstep.check.Finding;
 import counterstep.json.JsonText;
-import counterstep.model.Index;
 import counterstep.model.Procedure;
-import counterstep.model.Severity;
-import counterstep.review.Review;
+import counterstep.review.Mending;
 import counterstep.store.ProcedureFile;
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Says what a procedure lacks. */
+/** Says what a procedure lacks, how it goes wrong, and what would mend it. */
 @Command(
         name = "check",
         description = "Names what is missing or wrong; exit code 1 if there is an error.")
@@ -31,6 +29,15 @@ final class CheckCommand implements Callable<Integer> {
             description = "For people (text, the default) or for programs (json).")
     private TextOrJson format = TextOrJson.TEXT;
 
+    @Option(
+            names = "--mend",
+            paramLabel = "TO",
+            description = {
+                "Apply all fixes, one after the other, and write the mended procedure to a file that"
+                        + " is not there yet; then name what is left."
+            })
+    private Optional<Path> to = Optional.empty();
+
     CheckCommand(PrintStream out) {
         this.out = out;
     }
@@ -38,23 +45,17 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Procedure procedure = ProcedureFile.read(file);
-        Review review = Review.of(procedure);
+        Checked checked = to.map(path -> mended(procedure, path)).orElse(Checked.of(procedure));
         switch (format) {
-            case TEXT -> printText(review, Index.of(procedure));
-            case JSON -> out.println(JsonText.of(FindingsJson.of(review.findings())));
+            case TEXT -> CheckText.of(checked).forEach(out::println);
+            case JSON -> out.println(JsonText.of(CheckJson.of(checked)));
         }
-        return review.clean() ? CommandLineRun.CLEAN : CommandLineRun.FOUND;
+        return checked.review().clean() ? CommandLineRun.CLEAN : CommandLineRun.FOUND;
     }
 
-    private void printText(Review review, Index index) {
-        for (Finding finding : review.findings()) {
-            out.println(FindingLine.of(finding, index));
-        }
-        out.println(
-                "%s, %s, %s."
-                        .formatted(
-                                Amount.of(review.count(Severity.ERROR), "error"),
-                                Amount.of(review.count(Severity.DOUBT), "doubt"),
-                                Amount.of(review.count(Severity.HINT), "hint")));
+    private static Checked mended(Procedure procedure, Path to) {
+        Mending mending = Mending.of(procedure);
+        ProcedureFile.writeNew(to, mending.procedure());
+        return Checked.of(mending, to);
     }
 }

@@ -36,6 +36,10 @@ final class FindingLine {
     }
 
     private static String reason(Waiver waiver) {
-        return " (waived by %s: %s)".formatted(waiver.name(), waiver.reason());
+        return " (waived by %s%s: %s)"
+                .formatted(
+                        waiver.name().isBlank() ? "somebody" : waiver.name(),
+                        waiver.date().isBlank() ? "" : ", " + waiver.date(),
+                        waiver.reason().isBlank() ? "no reason stated" : waiver.reason());
     }
 }

@@ -72,7 +72,7 @@ public final class Mending {
     private void mend(Finding finding) {
         Optional<Fix> fix = Fixes.of(facts, review).of(finding);
         if (fix.isPresent()) {
-            mended.add(new Mended(finding, fix.get()));
+            mended.add(new Mended(procedure, finding, fix.get()));
             take(fix.get().edit().apply(procedure));
         }
     }
@@ -101,8 +101,9 @@ public final class Mending {
     /**
      * One fix of the row.
      *
-     * @param finding what it mends, numbered as the document was then
+     * @param before the document as it was then, by which the finding numbers its steps
+     * @param finding what it mends
      * @param fix the change
      */
-    public record Mended(Finding finding, Fix fix) {}
+    public record Mended(Procedure before, Finding finding, Fix fix) {}
 }

@@ -8,6 +8,7 @@ import counterstep.model.Procedure;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 
 /** A procedure on the disk, {@code NAME.procedure.json}. */
@@ -69,6 +70,19 @@ public final class ProcedureFile {
         } catch (IOException failed) {
             throw DiskFault.writing(file, failed);
         }
+    }
+
+    /**
+     * Writes a procedure to a file that is not there yet.
+     *
+     * @throws BadInput if there is one of that name, even a symbolic link to nowhere, or if it
+     *     cannot be written
+     */
+    public static void writeNew(Path file, Procedure procedure) {
+        if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new BadInput(DiskFault.name(file), "is there already", "name another file");
+        }
+        write(file, procedure);
     }
 
     /** The file name without its ending: the NAME of photo folder and exports. */

@@ -49,6 +49,21 @@ class ProcedureFileTest {
         assertEquals(List.of("pump.procedure.json"), names());
     }
 
+    @Test
+    void aNewFileNeverTakesThePlaceOfAnother() throws IOException {
+        ProcedureFile.writeNew(file(), AnyProcedure.of(0));
+        Path link = Files.createSymbolicLink(folder.resolve("link"), Path.of("nowhere"));
+        for (Path taken : List.of(file(), link, folder)) {
+            BadInput refused =
+                    assertThrows(
+                            BadInput.class,
+                            () -> ProcedureFile.writeNew(taken, AnyProcedure.of(1)));
+            assertTrue(refused.getMessage().contains("is there already; name another file"));
+        }
+        assertEquals(AnyProcedure.of(0), ProcedureFile.read(file()));
+        assertEquals(List.of("link", "pump.procedure.json"), names());
+    }
+
     @ParameterizedTest
     @MethodSource("counterstep.testing.Samples#names")
     void everySampleIsReadAndSavedTheSame(String name) {
