@@ -5,6 +5,7 @@ import counterstep.check.Check;
 import counterstep.check.Ending;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.check.Noun;
 import counterstep.check.Remainder;
 import counterstep.model.Severity;
@@ -21,6 +22,11 @@ final class LeftAside implements Check {
     @Override
     public Stream<Finding> examine(Facts facts) {
         return facts.endings().all(Remainder.ASIDE).stream().map(ending -> finding(facts, ending));
+    }
+
+    @Override
+    public Stream<Fix> fixes(Facts facts, Finding finding) {
+        return DrawIt.fixes(facts, finding, Remainder.ASIDE);
     }
 
     private Finding finding(Facts facts, Ending ending) {

@@ -4,12 +4,14 @@ import counterstep.check.About;
 import counterstep.check.Check;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.check.Phrases;
 import counterstep.ledger.FastenerState;
 import counterstep.ledger.Happening;
 import counterstep.ledger.ItemState;
 import counterstep.ledger.PartState;
 import counterstep.model.Item;
+import counterstep.model.ItemId;
 import counterstep.model.Severity;
 import counterstep.model.StepId;
 import counterstep.model.Verb;
@@ -31,6 +33,15 @@ final class LeftOnTheMat implements Check {
         return facts.procedure().items().stream()
                 .filter(item -> left(facts.ledger().atEnd(item.id())) > 0)
                 .map(item -> finding(facts, item));
+    }
+
+    @Override
+    public Stream<Fix> fixes(Facts facts, Finding finding) {
+        ItemId item = finding.items().get(0);
+        int count = left(facts.ledger().atEnd(item));
+        return facts.ledger().happenings(item, Verb.FIT_NEW).stream()
+                .map(fitted -> new DiscardOld(fitted.step(), item, count))
+                .map(edit -> new Fix(edit.name(), edit));
     }
 
     /** What is missing as well is told as never put back. */

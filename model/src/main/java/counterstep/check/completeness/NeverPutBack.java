@@ -5,6 +5,7 @@ import counterstep.check.Check;
 import counterstep.check.Ending;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.check.Noun;
 import counterstep.check.Phrases;
 import counterstep.check.Remainder;
@@ -33,6 +34,11 @@ final class NeverPutBack implements Check {
     public Stream<Finding> examine(Facts facts) {
         return facts.endings().all(Remainder.NEVER_BACK).stream()
                 .map(ending -> finding(facts, ending));
+    }
+
+    @Override
+    public Stream<Fix> fixes(Facts facts, Finding finding) {
+        return DrawIt.fixes(facts, finding, Remainder.NEVER_BACK);
     }
 
     private Finding finding(Facts facts, Ending ending) {

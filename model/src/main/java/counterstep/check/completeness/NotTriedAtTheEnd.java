@@ -4,6 +4,7 @@ import counterstep.check.About;
 import counterstep.check.Check;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.ledger.Happening;
 import counterstep.model.Phase;
 import counterstep.model.Severity;
@@ -40,6 +41,12 @@ final class NotTriedAtTheEnd implements Check {
                 happenings.subList(last, happenings.size()).stream()
                         .anyMatch(happening -> happening.what().verb() == Verb.CHECK);
         return tried ? Stream.empty() : Stream.of(finding(facts, happenings.get(last).step()));
+    }
+
+    @Override
+    public Stream<Fix> fixes(Facts facts, Finding finding) {
+        ClosingTest test = new ClosingTest();
+        return Stream.of(new Fix(test.name(), test));
     }
 
     private Finding finding(Facts facts, StepId last) {

@@ -5,6 +5,7 @@ import counterstep.check.Check;
 import counterstep.check.Ending;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.check.Phrases;
 import counterstep.check.Remainder;
 import counterstep.ledger.Happening;
@@ -32,6 +33,11 @@ final class NotedButNotRestored implements Check {
         return facts.endings().all(Remainder.NOT_RESTORED).stream()
                 .filter(ending -> !ending.steps().isEmpty())
                 .map(ending -> finding(facts, ending));
+    }
+
+    @Override
+    public Stream<Fix> fixes(Facts facts, Finding finding) {
+        return DrawIt.fixes(facts, finding, Remainder.NOT_RESTORED);
     }
 
     private Finding finding(Facts facts, Ending ending) {

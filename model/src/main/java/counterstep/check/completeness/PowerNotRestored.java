@@ -5,6 +5,7 @@ import counterstep.check.Check;
 import counterstep.check.Ending;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.check.Phrases;
 import counterstep.check.Remainder;
 import counterstep.ledger.Happening;
@@ -29,6 +30,11 @@ final class PowerNotRestored implements Check {
     public Stream<Finding> examine(Facts facts) {
         return facts.endings().all(Remainder.NO_POWER).stream()
                 .map(ending -> finding(facts, ending));
+    }
+
+    @Override
+    public Stream<Fix> fixes(Facts facts, Finding finding) {
+        return DrawIt.fixes(facts, finding, Remainder.NO_POWER);
     }
 
     private Finding finding(Facts facts, Ending ending) {

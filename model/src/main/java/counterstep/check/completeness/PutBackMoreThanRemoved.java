@@ -5,6 +5,7 @@ import counterstep.check.Check;
 import counterstep.check.Ending;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.check.Noun;
 import counterstep.check.Phrases;
 import counterstep.check.Remainder;
@@ -15,6 +16,7 @@ import counterstep.model.Severity;
 import counterstep.model.StepId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What goes back without having come off: a removal is not written, or a count is wrong. */
@@ -31,6 +33,42 @@ final class PutBackMoreThanRemoved implements Check {
     public Stream<Finding> examine(Facts facts) {
         return facts.endings().all(Remainder.TOO_MANY).stream()
                 .map(ending -> finding(facts, ending));
+    }
+
+    /** Fewer go back; or, where all go back, all are taken off. */
+    @Override
+    public Stream<Fix> fixes(Facts facts, Finding finding) {
+        return facts.endings().all(Remainder.TOO_MANY).stream()
+                .filter(ending -> DrawIt.told(finding, ending))
+                .flatMap(ending -> Stream.concat(moreOff(facts, ending), fewerBack(facts, ending)));
+    }
+
+    private static Stream<Fix> moreOff(Facts facts, Ending ending) {
+        int size = facts.index().item(ending.item()).quantity();
+        int back = count(facts, ending, Turn.BACK);
+        return last(facts, ending, Turn.APART).stream()
+                .filter(happening -> back == size)
+                .map(off -> DrawIt.setTo(off, off.what().count() + ending.count()));
+    }
+
+    private static Stream<Fix> fewerBack(Facts facts, Ending ending) {
+        return last(facts, ending, Turn.BACK).stream()
+                .filter(back -> back.what().count() > ending.count())
+                .map(back -> DrawIt.setTo(back, back.what().count() - ending.count()));
+    }
+
+    private static List<Happening> turns(Facts facts, Ending ending, Turn turn) {
+        return facts.ledger().happenings(ending.item()).stream()
+                .filter(happening -> Turn.of(happening.what().verb()) == turn)
+                .toList();
+    }
+
+    private static Optional<Happening> last(Facts facts, Ending ending, Turn turn) {
+        return turns(facts, ending, turn).stream().reduce((one, other) -> other);
+    }
+
+    private static int count(Facts facts, Ending ending, Turn turn) {
+        return turns(facts, ending, turn).stream().mapToInt(one -> one.what().count()).sum();
     }
 
     private Finding finding(Facts facts, Ending ending) {

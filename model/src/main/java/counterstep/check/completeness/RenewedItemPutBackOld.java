@@ -4,6 +4,7 @@ import counterstep.check.About;
 import counterstep.check.Check;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.check.Phrases;
 import counterstep.ledger.Happening;
 import counterstep.model.FastenerSet;
@@ -31,6 +32,13 @@ final class RenewedItemPutBackOld implements Check {
                 .filter(RenewedItemPutBackOld::renewed)
                 .filter(item -> facts.endings().of(item.id()).isEmpty())
                 .flatMap(item -> finding(facts, item).stream());
+    }
+
+    @Override
+    public Stream<Fix> fixes(Facts facts, Finding finding) {
+        return facts.ledger().happenings(finding.items().get(0), Verb.REINSTALL).stream()
+                .map(old -> new DiscardOld(old.step(), finding.items().get(0), old.what().count()))
+                .map(edit -> new Fix("Fit a new one", edit));
     }
 
     private static boolean renewed(Item item) {

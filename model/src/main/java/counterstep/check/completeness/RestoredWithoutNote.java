@@ -4,9 +4,11 @@ import counterstep.check.About;
 import counterstep.check.Check;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.check.Phrases;
 import counterstep.ledger.FailureKind;
 import counterstep.ledger.Happening;
+import counterstep.mirror.NoteFirst;
 import counterstep.model.Item;
 import counterstep.model.Setting;
 import counterstep.model.Severity;
@@ -33,6 +35,12 @@ final class RestoredWithoutNote implements Check {
                 .filter(item -> with(facts, item, Verb.NOTE).isEmpty())
                 .filter(item -> !with(facts, item, Verb.RESTORE).isEmpty())
                 .map(item -> finding(facts, item));
+    }
+
+    @Override
+    public Stream<Fix> fixes(Facts facts, Finding finding) {
+        NoteFirst note = new NoteFirst(finding.items().get(0));
+        return Stream.of(new Fix(note.name(), note));
     }
 
     private Finding finding(Facts facts, Item item) {

@@ -5,15 +5,21 @@ import counterstep.check.Check;
 import counterstep.check.Facts;
 import counterstep.check.Failed;
 import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.check.Phrases;
+import counterstep.edit.Edits;
+import counterstep.edit.FreshIds;
 import counterstep.ledger.FailureKind;
 import counterstep.ledger.Happening;
+import counterstep.mirror.DrawCounterstep;
+import counterstep.mirror.NoteFirst;
 import counterstep.model.ItemId;
 import counterstep.model.Severity;
 import counterstep.model.StepId;
 import counterstep.model.Verb;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** A value is noted before anything it belongs to is loosened or taken off; then it is gone. */
@@ -31,6 +37,17 @@ final class DisturbedBeforeNoted implements Check {
         return Failed.grouped(facts.failures(FailureKind.NOTE), Failed::about).stream()
                 .filter(fault -> !restoredWithoutNote(facts, fault.get(0).about()))
                 .map(fault -> finding(facts, fault));
+    }
+
+    @Override
+    public Stream<Fix> fixes(Facts facts, Finding finding) {
+        ItemId setting = finding.items().get(0);
+        NoteFirst note = new NoteFirst(setting);
+        if (!steps(facts, setting, Verb.NOTE).isEmpty()) {
+            return Stream.of(new Fix(note.name(), note));
+        }
+        DrawCounterstep restore = new DrawCounterstep(Set.of(FreshIds.step(facts.procedure())));
+        return Stream.of(new Fix(note.name(), new Edits(note.name(), List.of(note, restore))));
     }
 
     private static boolean restoredWithoutNote(Facts facts, ItemId setting) {
