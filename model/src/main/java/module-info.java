@@ -10,6 +10,7 @@ module counterstep.model {
     exports counterstep.check;
     exports counterstep.edit;
     exports counterstep.handbook;
+    exports counterstep.implied;
     exports counterstep.input;
     exports counterstep.json;
     exports counterstep.ledger;

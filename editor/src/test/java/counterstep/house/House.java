@@ -23,7 +23,7 @@ final class House {
                     List.of("model", "input"),
                     List.of("edit", "handbook", "links", "words", "json"),
                     List.of("ledger", "plan", "toolchange", "store"),
-                    List.of("mirror", "check"),
+                    List.of("mirror", "implied", "check"),
                     List.of(
                             "check.completeness",
                             "check.sequence",
