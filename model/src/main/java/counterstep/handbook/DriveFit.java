@@ -2,12 +2,6 @@ package counterstep.handbook;
 
 import counterstep.model.Drive;
 import counterstep.model.DriveKind;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -51,20 +45,9 @@ public final class DriveFit {
     }
 
     private static List<AllowedPair> read() {
-        InputStream file = DriveFit.class.getResourceAsStream("drive-fit.csv");
-        if (file == null) {
-            throw new IllegalStateException("drive-fit.csv is missing in the jar");
-        }
-        try (BufferedReader lines =
-                new BufferedReader(new InputStreamReader(file, StandardCharsets.UTF_8))) {
-            return lines.lines()
-                    .filter(line -> !line.startsWith("#") && !line.isBlank())
-                    .map(line -> line.split(";", 3))
-                    .map(cells -> new AllowedPair(kind(cells[0]), kind(cells[1])))
-                    .toList();
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
+        return Table.read("drive-fit.csv").rows().stream()
+                .map(cells -> new AllowedPair(kind(cells.get(0)), kind(cells.get(1))))
+                .toList();
     }
 
     private static DriveKind kind(String word) {
