@@ -120,6 +120,24 @@ public record Action(
                 extras);
     }
 
+    /** The same action with another torque, or with the one of its set. */
+    public Action withTorque(Optional<Torque> newTorque) {
+        return new Action(
+                verb,
+                item,
+                count,
+                fingerTight,
+                aside,
+                tool,
+                newTorque,
+                reading,
+                waiting,
+                poweredTest,
+                supplies,
+                remark,
+                extras);
+    }
+
     /** The same action with another wait, or none. */
     public Action withWaiting(Optional<Wait> newWaiting) {
         return new Action(

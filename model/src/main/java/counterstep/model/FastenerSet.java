@@ -76,6 +76,52 @@ public record FastenerSet(
                 Extras.NONE);
     }
 
+    /** The same set with another torque, or none. */
+    public FastenerSet withTorque(Optional<Torque> newTorque) {
+        return new FastenerSet(
+                id,
+                name,
+                quantity,
+                form,
+                drive,
+                head,
+                thread,
+                length,
+                propertyClass,
+                seat,
+                newTorque,
+                tightening,
+                locking,
+                captive,
+                renew,
+                tray,
+                note,
+                extras);
+    }
+
+    /** The same set, kept in another tray while it is out. */
+    public FastenerSet withTray(String newTray) {
+        return new FastenerSet(
+                id,
+                name,
+                quantity,
+                form,
+                drive,
+                head,
+                thread,
+                length,
+                propertyClass,
+                seat,
+                torque,
+                tightening,
+                locking,
+                captive,
+                renew,
+                newTray,
+                note,
+                extras);
+    }
+
     /** Thread and length as on a drawing, 'M1.6 × 4'; empty where neither is stated. */
     public String size() {
         String start = thread.map(ScrewThread::label).orElse("");

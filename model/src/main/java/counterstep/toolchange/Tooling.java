@@ -73,6 +73,11 @@ public final class Tooling {
         uses.computeIfAbsent(tool, unused -> new LinkedHashSet<>()).add(step.id());
     }
 
+    /** The tool of a drive that a fastener has: a listed one, else one made up for it. */
+    public Optional<Tool> forDrive(Drive drive) {
+        return Optional.ofNullable(byDrive.get(drive));
+    }
+
     /** The tool that a step names for all its actions. */
     Optional<Tool> named(Step step) {
         return step.tool().map(tools::get);

@@ -19,7 +19,7 @@ public final class PartFacts {
         return new Part(
                 new ItemId(id),
                 id + " part",
-                "",
+                id + "-1",
                 count,
                 false,
                 false,

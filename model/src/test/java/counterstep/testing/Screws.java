@@ -7,7 +7,9 @@ import counterstep.model.FastenerForm;
 import counterstep.model.FastenerSet;
 import counterstep.model.Head;
 import counterstep.model.ItemId;
+import counterstep.model.ScrewThread;
 import counterstep.model.Seat;
+import counterstep.model.ThreadKind;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -29,6 +31,39 @@ public final class Screws {
     public static FastenerSet hexalobular(String id, int count, String size) {
         Drive drive = new Drive(DriveKind.HEXALOBULAR, size);
         return screws(id, count, Optional.of(drive), false, false);
+    }
+
+    /** Metric screws with a coarse pitch of a class, into a seat. */
+    public static FastenerSet metric(
+            String id, int count, double diameter, String propertyClass, Seat seat) {
+        return thread(screws(id, count), diameter, propertyClass, seat);
+    }
+
+    private static FastenerSet thread(
+            FastenerSet set, double diameter, String propertyClass, Seat seat) {
+        return new FastenerSet(
+                set.id(),
+                set.name(),
+                set.quantity(),
+                set.form(),
+                set.drive(),
+                set.head(),
+                Optional.of(new ScrewThread(ThreadKind.METRIC, diameter, OptionalDouble.empty())),
+                set.length(),
+                propertyClass,
+                seat,
+                set.torque(),
+                set.tightening(),
+                set.locking(),
+                set.captive(),
+                set.renew(),
+                set.tray(),
+                set.note(),
+                set.extras());
+    }
+
+    private static FastenerSet screws(String id, int count) {
+        return screws(id, count, Optional.empty(), false, false);
     }
 
     private static FastenerSet screws(

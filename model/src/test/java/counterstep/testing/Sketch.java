@@ -5,8 +5,10 @@ import counterstep.model.Attendance;
 import counterstep.model.ClipSet;
 import counterstep.model.Connector;
 import counterstep.model.ConnectorKind;
+import counterstep.model.Drive;
 import counterstep.model.Extras;
 import counterstep.model.FastenerSet;
+import counterstep.model.Hazard;
 import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.Joint;
@@ -17,12 +19,17 @@ import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.ProcedureDraft;
 import counterstep.model.Setting;
+import counterstep.model.SignalWord;
 import counterstep.model.Step;
 import counterstep.model.StepDraft;
 import counterstep.model.StepId;
 import counterstep.model.Tie;
 import counterstep.model.TieKind;
 import counterstep.model.TitleBlock;
+import counterstep.model.Tool;
+import counterstep.model.ToolId;
+import counterstep.model.ToolKind;
+import counterstep.model.Torque;
 import counterstep.model.Verb;
 import counterstep.model.Wait;
 import java.util.ArrayList;
@@ -35,12 +42,14 @@ import java.util.stream.Stream;
 
 /**
  * A small procedure as a test writes it down: items, then one line of actions a step, such as
- * {@code "remove f1 2; move aside p1"}. Flags after the count: finger-tight, aside, test, wait 60.
+ * {@code "remove f1 2; move aside p1"}. Flags after the count: finger-tight, aside, test, wait 60,
+ * with t1, torque 0.08.
  */
 public final class Sketch {
     private final List<Item> items = new ArrayList<>();
     private final List<Step> steps = new ArrayList<>();
     private final List<Link> links = new ArrayList<>();
+    private final List<Tool> tools = new ArrayList<>();
     private Phase phase = Phase.TEARDOWN;
 
     private Sketch() {}
@@ -53,6 +62,13 @@ public final class Sketch {
     /** Any item. */
     public Sketch item(Item item) {
         items.add(item);
+        return this;
+    }
+
+    /** A tool on the list. */
+    public Sketch tool(String id, ToolKind kind, Drive... drive) {
+        Optional<Drive> turned = Arrays.stream(drive).findFirst();
+        tools.add(new Tool(new ToolId(id), id + " tool", kind, turned, true, "", Extras.NONE));
         return this;
     }
 
@@ -143,6 +159,27 @@ public final class Sketch {
         return this;
     }
 
+    /** A complete hazard of the latest step, on items. */
+    public Sketch hazardOn(String... items) {
+        return hazard("Hazard.", "Consequence.", "Avoidance.", items);
+    }
+
+    /** A hazard of the latest step, on items. */
+    public Sketch hazard(String hazard, String consequence, String avoidance, String... items) {
+        Step last = steps.remove(steps.size() - 1);
+        List<Hazard> hazards = new ArrayList<>(last.hazards());
+        hazards.add(
+                new Hazard(
+                        SignalWord.WARNING,
+                        hazard,
+                        consequence,
+                        avoidance,
+                        ids(items),
+                        Extras.NONE));
+        steps.add(last.draft().hazards(hazards).step());
+        return this;
+    }
+
     /** Several steps. */
     public Sketch steps(String... lines) {
         Arrays.stream(lines).forEach(this::step);
@@ -166,7 +203,7 @@ public final class Sketch {
                         .filter(word -> !word.isEmpty())
                         .toList();
         Optional<ItemId> item =
-                words.isEmpty() || words.get(0).equals("wait") || words.get(0).equals("test")
+                words.isEmpty() || List.of("wait", "test", "with").contains(words.get(0))
                         ? Optional.empty()
                         : Optional.of(new ItemId(words.get(0)));
         Optional<Wait> wait =
@@ -197,14 +234,19 @@ public final class Sketch {
                 action.count(),
                 words.contains("finger-tight"),
                 words.contains("aside"),
-                Optional.empty(),
-                Optional.empty(),
+                after(words, "with").map(ToolId::new),
+                after(words, "torque").map(Double::valueOf).map(Torque::new),
                 "",
                 Optional.empty(),
                 words.contains("test"),
                 List.of(),
                 "",
                 Extras.NONE);
+    }
+
+    private static Optional<String> after(List<String> words, String flag) {
+        int place = words.indexOf(flag);
+        return place < 0 ? Optional.empty() : Optional.of(words.get(place + 1));
     }
 
     private static List<ItemId> ids(String... values) {
@@ -215,6 +257,7 @@ public final class Sketch {
     public Procedure procedure() {
         return new ProcedureDraft("sketch", TitleBlock.titled("Sketch"))
                 .items(items)
+                .tools(tools)
                 .steps(steps)
                 .links(links)
                 .procedure();

@@ -9,6 +9,14 @@ public final class EquipmentChecks {
 
     /** All of them, in the order in which users see them. */
     public static List<Check> all() {
-        return List.of(new ToolDoesNotFit());
+        return List.of(
+                new ToolDoesNotFit(),
+                new TorqueAboveBreaking(),
+                new TorqueDoubtful(),
+                new TorqueNotStatedAgain(),
+                new ConnectorNearItsRatedMatings(),
+                new MissingFromThePartsList(),
+                new ToolNotListed(),
+                new ToolNotUsed());
     }
 }

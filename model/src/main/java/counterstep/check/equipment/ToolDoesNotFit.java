@@ -4,6 +4,7 @@ import counterstep.check.About;
 import counterstep.check.Check;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.check.Phrases;
 import counterstep.handbook.DriveFit;
 import counterstep.model.Action;
@@ -70,7 +71,7 @@ final class ToolDoesNotFit implements Check {
                 .map(drive -> new Mismatch(tool.get(), set));
     }
 
-    private static boolean turns(Verb verb) {
+    static boolean turns(Verb verb) {
         return switch (verb) {
             case LOOSEN, TIGHTEN, REMOVE, REINSTALL, FIT_NEW -> true;
             case DISCARD, UNCLIP, CLIP, CUT, DISCONNECT, RECONNECT -> false;
@@ -78,6 +79,14 @@ final class ToolDoesNotFit implements Check {
             case NOTE, RESTORE, ISOLATE, PROVE_DEAD, RESTORE_POWER -> false;
             case APPLY, CLEAN, CHECK, ALIGN, WAIT -> false;
         };
+    }
+
+    @Override
+    public Stream<Fix> fixes(Facts facts, Finding finding) {
+        return finding.items().stream()
+                .map(facts.index()::item)
+                .filter(FastenerSet.class::isInstance)
+                .flatMap(set -> FittingTool.fixes(facts, finding, (FastenerSet) set));
     }
 
     private Finding finding(Facts facts, Mismatch fault, List<StepId> steps) {

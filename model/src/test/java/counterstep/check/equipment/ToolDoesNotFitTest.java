@@ -10,6 +10,7 @@ import counterstep.model.Tool;
 import counterstep.model.ToolId;
 import counterstep.model.ToolKind;
 import counterstep.testing.Found;
+import counterstep.testing.Mended;
 import counterstep.testing.Screws;
 import counterstep.testing.Sketch;
 import java.util.List;
@@ -72,5 +73,62 @@ final class ToolDoesNotFitTest {
     void aDriverDerivedFromTheScrewFits() {
         Sketch sketch = Sketch.of().item(Screws.hexalobular("f1", 2, "5"));
         assertEquals(List.of(), Found.in(sketch.steps("remove f1", "reinstall f1")));
+    }
+
+    @Test
+    void aListedToolThatFitsTakesItsPlace() {
+        Sketch sketch = twoDrivers().item(Screws.hexalobular("f1", 2, "5"));
+        Mended mended =
+                Mended.of(
+                                sketch.steps("remove f1 2 with t1", "reinstall f1 2 with t2")
+                                        .procedure(),
+                                "tool-does-not-fit")
+                        .orElseThrow();
+        assertEquals("Use t2 tool", mended.name());
+        assertEquals(List.of(), Found.in(mended.procedure()));
+    }
+
+    private static Sketch twoDrivers() {
+        return Sketch.of()
+                .tool("t1", ToolKind.DRIVER, new Drive(DriveKind.HEXALOBULAR, "6"))
+                .tool("t2", ToolKind.DRIVER, new Drive(DriveKind.HEXALOBULAR, "5"));
+    }
+
+    @Test
+    void withoutOneItIsAddedAndTheWrongOneGoesIfItIsUsedNoMore() {
+        Sketch sketch =
+                Sketch.of()
+                        .tool("t1", ToolKind.DRIVER, new Drive(DriveKind.HEXALOBULAR, "6"))
+                        .item(Screws.hexalobular("f1", 2, "5"));
+        Procedure wrong = sketch.steps("remove f1 2 with t1", "reinstall f1 2 with t1").procedure();
+        Mended mended = Mended.of(wrong, "tool-does-not-fit").orElseThrow();
+        assertEquals("Use driver T5", mended.name());
+        assertEquals(
+                List.of("driver T5"), mended.procedure().tools().stream().map(Tool::name).toList());
+        assertEquals(List.of(), Found.in(mended.procedure()));
+    }
+
+    @Test
+    void aStepThatTurnsOtherFastenersWithItKeepsItForThem() {
+        Sketch sketch =
+                twoDrivers()
+                        .item(Screws.hexalobular("f1", 2, "5"))
+                        .item(Screws.hexalobular("f2", 2, "6"))
+                        .steps("remove f1; remove f2", "reinstall f2; reinstall f1");
+        Procedure wrong = sketch.procedure();
+        Procedure named =
+                wrong.draft()
+                        .steps(
+                                wrong.steps().stream()
+                                        .map(
+                                                step ->
+                                                        step.draft()
+                                                                .tool(Optional.of(new ToolId("t1")))
+                                                                .step())
+                                        .toList())
+                        .procedure();
+        Mended mended = Mended.of(named, "tool-does-not-fit").orElseThrow();
+        assertEquals("Use t2 tool", mended.name());
+        assertEquals(List.of(), Found.in(mended.procedure()));
     }
 }
