@@ -9,6 +9,13 @@ public final class SafetyChecks {
 
     /** All of them, in the order in which users see them. */
     public static List<Check> all() {
-        return List.of(new PowerNotIsolated(), new PowerRestoredTooEarly());
+        return List.of(
+                new PowerNotIsolated(),
+                new PowerRestoredTooEarly(),
+                new HeatWithoutLimit(),
+                new HazardTooLate(),
+                new NoStaticPrecaution(),
+                new HeatNearACell(),
+                new HazardIncomplete());
     }
 }

@@ -1,2 +1,2 @@
-/** Checks that nothing is touched under power. */
+/** Checks of power, heat, static and the hazards that warn of them. */
 package counterstep.check.safety;
