@@ -35,6 +35,7 @@ final class House {
                     List.of("export"),
                     List.of("export.guide"),
                     List.of("export.html", "export.markdown"),
+                    List.of("export.report"),
                     List.of("export.catalogue"),
                     List.of("editor.analysis", "editor.theme", "cli"),
                     List.of("editor.form"),

@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param baseName what the files are called before the end of their names: 'pump' of
  *     pump.guide.html
  * @param facts the procedure with index, links and ledger
- * @param errors findings of severity error that nobody has waived
+ * @param review what is found in it
  * @param tooling which tool each action needs
  * @param changes tool changes in page order
  * @param pairs each removal with the step that undoes it
@@ -33,7 +33,7 @@ import java.util.Optional;
 public record Print(
         String baseName,
         Facts facts,
-        long errors,
+        Review review,
         Tooling tooling,
         ToolChanges changes,
         List<Pair> pairs,
@@ -46,7 +46,7 @@ public record Print(
         return new Print(
                 baseName,
                 facts,
-                Review.of(facts).count(Severity.ERROR),
+                Review.of(facts),
                 Tooling.of(procedure),
                 ToolChanges.inPageOrder(procedure),
                 Pairing.of(procedure),
@@ -58,6 +58,11 @@ public record Print(
     /** The document that is printed. */
     public Procedure procedure() {
         return facts.procedure();
+    }
+
+    /** How many findings of severity error nobody has waived. */
+    public long errors() {
+        return review.count(Severity.ERROR);
     }
 
     private static Optional<CriticalPath> criticalPath(Procedure procedure, Precedence links) {

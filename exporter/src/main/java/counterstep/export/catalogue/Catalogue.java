@@ -3,12 +3,14 @@ package counterstep.export.catalogue;
 import counterstep.export.Exporter;
 import counterstep.export.html.HtmlGuide;
 import counterstep.export.markdown.MarkdownGuide;
+import counterstep.export.report.ReviewReport;
 import java.util.List;
 import java.util.Optional;
 
 /** All exporters; the window and the command line offer what stands here. */
 public final class Catalogue {
-    private static final List<Exporter> ALL = List.of(new HtmlGuide(), new MarkdownGuide());
+    private static final List<Exporter> ALL =
+            List.of(new HtmlGuide(), new MarkdownGuide(), new ReviewReport());
 
     private Catalogue() {}
 

@@ -7,13 +7,11 @@ import counterstep.model.Phase;
 import counterstep.model.Revision;
 import counterstep.model.Step;
 import counterstep.model.TitleBlock;
-import counterstep.model.Trial;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
-/** What stands around the steps: head, closing test, imprint. */
+/** What stands around the steps: head and closing test. */
 final class Frame {
     private final Print print;
     private final Times times;
@@ -105,18 +103,5 @@ final class Frame {
         return end.equals(Totals.NOTHING)
                 ? "At the end all three read 0: out 0, open or loose 0, parts off 0."
                 : "At the end not all three read 0: " + Steps.totals(end) + ".";
-    }
-
-    Imprint imprint() {
-        List<Revision> revisions = new ArrayList<>(print.procedure().revisions());
-        Collections.reverse(revisions);
-        String name = Sentences.listed(List.of(print.procedure().titleBlock().title(), revision()));
-        return new Imprint(name, tried(), print.fingerprint(), revisions);
-    }
-
-    private String tried() {
-        List<Step> steps = print.procedure().steps();
-        long done = steps.stream().filter(step -> step.standing().trial() == Trial.DONE).count();
-        return "%d of %d steps done on the device".formatted(done, steps.size());
     }
 }

@@ -58,6 +58,6 @@ public record Guide(
                 times.rows(),
                 times.notes(),
                 frame.closing(),
-                frame.imprint());
+                Imprint.of(print));
     }
 }

@@ -1,10 +1,16 @@
 package counterstep.export.guide;
 
+import counterstep.export.Print;
+import counterstep.model.Procedure;
 import counterstep.model.Revision;
+import counterstep.model.Step;
+import counterstep.model.Trial;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
- * By what one printed guide is told from another.
+ * By what one print is told from another.
  *
  * @param name short title with the revision, for the foot of each page
  * @param tried how many steps have been tried
@@ -15,6 +21,22 @@ public record Imprint(String name, String tried, String fingerprint, List<Revisi
     /** Copies the list. */
     public Imprint {
         revisions = List.copyOf(revisions);
+    }
+
+    /** What tells this print from others. */
+    public static Imprint of(Print print) {
+        Procedure procedure = print.procedure();
+        List<Revision> revisions = new ArrayList<>(procedure.revisions());
+        Collections.reverse(revisions);
+        String number = revisions.isEmpty() ? "" : revisions.get(0).number();
+        String revision = number.isBlank() ? "" : "revision " + number;
+        String name = Sentences.listed(List.of(procedure.titleBlock().title(), revision));
+        return new Imprint(name, tried(procedure.steps()), print.fingerprint(), revisions);
+    }
+
+    private static String tried(List<Step> steps) {
+        long done = steps.stream().filter(step -> step.standing().trial() == Trial.DONE).count();
+        return "%d of %d steps done on the device".formatted(done, steps.size());
     }
 
     /** The first 8 digits in two groups, enough to tell two prints apart by eye. */

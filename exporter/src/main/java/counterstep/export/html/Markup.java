@@ -3,9 +3,10 @@ package counterstep.export.html;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** HTML in the making: whatever comes from the document goes through here and stays text. */
-final class Markup {
+public final class Markup {
     private static final Set<String> EMPTY = Set.of("br", "hr", "img", "meta");
     private static final Set<String> OWN_LINE =
             Set.of("div", "section", "ol", "ul", "li", "table", "tr", "p", "h1", "h2", "h3");
@@ -14,7 +15,7 @@ final class Markup {
     private final Deque<String> open = new ArrayDeque<>();
 
     /** Opens an element; attributes are given as name, value, name, value. */
-    Markup open(String element, String... attributes) {
+    public Markup open(String element, String... attributes) {
         if (OWN_LINE.contains(element)) {
             out.append('\n');
         }
@@ -31,25 +32,38 @@ final class Markup {
     }
 
     /** Closes the element opened last. */
-    Markup close() {
+    public Markup close() {
         out.append("</").append(open.pop()).append('>');
         return this;
     }
 
     /** A whole element that holds text only. */
-    Markup element(String element, String text, String... attributes) {
+    public Markup element(String element, String text, String... attributes) {
         return open(element, attributes).text(text).close();
     }
 
-    Markup text(String text) {
+    /** Text of the document or our own. */
+    public Markup text(String text) {
         out.append(escaped(text));
         return this;
     }
 
     /** Markup of our own making, which holds nothing of the document. */
-    Markup own(String markup) {
+    public Markup own(String markup) {
         out.append(markup);
         return this;
+    }
+
+    /** Opens a table with its head, and the rows. */
+    public Markup openTable(String kind, String... columns) {
+        open("table", "class", kind).open("thead").open("tr");
+        Stream.of(columns).forEach(column -> element("th", column, "scope", "col"));
+        return close().close().open("tbody");
+    }
+
+    /** Closes rows and table. */
+    public Markup closeTable() {
+        return close().close();
     }
 
     @Override

@@ -29,11 +29,11 @@ final class Page {
     private String set() {
         String language = guide.title().language();
         boolean known = LANGUAGE.matcher(language).matches();
-        markup.own("<!DOCTYPE html>\n");
-        markup.open("html", "lang", known ? language : "en");
-        head();
+        TitleLines title = guide.title();
+        String name = title.title().isBlank() ? "Service procedure" : title.title();
+        Head.set(markup, known ? language : "en", name, new Style(guide.imprint()));
         markup.open("body");
-        title(guide.title());
+        title(title);
         markup.open("main");
         steps.hazards(guide.cautions());
         conditions();
@@ -45,16 +45,6 @@ final class Page {
         markup.close();
         imprint(guide.imprint());
         return markup.close().close().own("\n").toString();
-    }
-
-    private void head() {
-        Style style = new Style(guide.imprint());
-        markup.open("head").open("meta", "charset", "utf-8");
-        markup.open("meta", "http-equiv", "Content-Security-Policy", "content", style.policy());
-        markup.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        String title = guide.title().title();
-        markup.element("title", title.isBlank() ? "Service procedure" : title);
-        markup.open("style").own(style.sheet()).close().close();
     }
 
     private void title(TitleLines title) {

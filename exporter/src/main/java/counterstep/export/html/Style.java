@@ -10,16 +10,28 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 
-/** The style sheet of a guide: a file of its own in the jar, its fonts, the foot of the page. */
-final class Style {
+/** The style sheet of a print: a file of its own in the jar, its fonts, the foot of the page. */
+public final class Style {
     private static final List<Integer> WEIGHTS = List.of(400, 600, 700);
 
     private final String sheet;
 
+    /** The sheet of a guide. */
     Style(Imprint imprint) {
+        this(imprint, "");
+    }
+
+    /**
+     * The sheet of a guide and more.
+     *
+     * @param imprint for the foot of each page
+     * @param more rules of our own making that come last
+     */
+    public Style(Imprint imprint, String more) {
         StringBuilder all = new StringBuilder("\n");
         WEIGHTS.forEach(weight -> all.append(face(weight)));
         all.append(new String(resource("guide.css"), StandardCharsets.UTF_8));
+        all.append(more);
         all.append(pageFoot(imprint));
         sheet = all.toString();
     }

@@ -9,7 +9,6 @@ import counterstep.export.guide.ToolRow;
 import counterstep.model.Drive;
 import counterstep.model.Revision;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** The tables of a guide: what is needed, fasteners, times, revisions. */
 final class Tables {
@@ -23,14 +22,14 @@ final class Tables {
 
     void needs(Guide guide) {
         if (!guide.tools().isEmpty()) {
-            begin("tool-list", "Tools, in order of first use", "step");
+            markup.openTable("tool-list", "Tools, in order of first use", "step");
             guide.tools().forEach(this::tool);
-            end();
+            markup.closeTable();
         }
         if (!guide.needs().isEmpty()) {
-            begin("parts", "Parts and supplies", "how much", "step");
+            markup.openTable("parts", "Parts and supplies", "how much", "step");
             guide.needs().forEach(this::need);
-            end();
+            markup.closeTable();
         }
     }
 
@@ -52,7 +51,7 @@ final class Tables {
     }
 
     void fasteners(List<FastenerRow> rows) {
-        begin(
+        markup.openTable(
                 "fasteners",
                 "Fastener",
                 "Drive",
@@ -63,7 +62,7 @@ final class Tables {
                 "Off",
                 "Back");
         rows.forEach(this::fastener);
-        end();
+        markup.closeTable();
     }
 
     private void fastener(FastenerRow row) {
@@ -83,7 +82,7 @@ final class Tables {
     }
 
     void times(List<PhaseTime> rows) {
-        begin("times", "Phase", "steps", "time, min:s", "of it waiting", "tool changes");
+        markup.openTable("times", "Phase", "steps", "time, min:s", "of it waiting", "tool changes");
         for (PhaseTime row : rows) {
             markup.open("tr").element("th", row.phase(), "scope", "row");
             markup.element("td", Integer.toString(row.steps()));
@@ -91,28 +90,18 @@ final class Tables {
             markup.element("td", row.waiting());
             markup.element("td", Integer.toString(row.toolChanges())).close();
         }
-        end();
+        markup.closeTable();
     }
 
     void revisions(List<Revision> revisions) {
-        begin("revisions", "Revision", "date", "author", "what changed");
+        markup.openTable("revisions", "Revision", "date", "author", "what changed");
         for (Revision revision : revisions) {
             markup.open("tr").element("th", revision.number(), "scope", "row");
             markup.element("td", revision.date());
             markup.element("td", revision.author());
             markup.element("td", revision.changed()).close();
         }
-        end();
-    }
-
-    private void begin(String kind, String... columns) {
-        markup.open("table", "class", kind).open("thead").open("tr");
-        Stream.of(columns).forEach(column -> markup.element("th", column, "scope", "col"));
-        markup.close().close().open("tbody");
-    }
-
-    private void end() {
-        markup.close().close();
+        markup.closeTable();
     }
 
     private static String joined(String first, String second) {

@@ -1,4 +1,4 @@
-package counterstep.export.html;
+package counterstep.export;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,7 +9,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /** A browser that prints a page to PDF, as a reader's own would. */
-final class Chromium {
+public final class Chromium {
     private static final List<String> FLAGS =
             List.of(
                     "--headless",
@@ -25,7 +25,7 @@ final class Chromium {
 
     private Chromium() {}
 
-    static Optional<Path> installed() {
+    public static Optional<Path> installed() {
         return Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")
                 .map(Path::of)
                 .filter(Files::isExecutable)
@@ -33,7 +33,7 @@ final class Chromium {
     }
 
     /** Prints a page; the paper is the page's own choice. */
-    static Path print(Path page, Path folder) throws IOException, InterruptedException {
+    public static Path print(Path page, Path folder) throws IOException, InterruptedException {
         Path pdf = folder.resolve("printed.pdf");
         Files.deleteIfExists(pdf);
         List<String> command =

@@ -1,4 +1,4 @@
-package counterstep.export.html;
+package counterstep.export;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -15,8 +15,9 @@ import org.apache.pdfbox.text.PDFTextStripper;
  * @param size width and height of the first page in whole points
  * @param letters page by page
  */
-record PaperPages(String size, List<String> letters) {
-    static PaperPages of(Path pdf) throws IOException {
+public record PaperPages(String size, List<String> letters) {
+    /** Reads a printed PDF. */
+    public static PaperPages of(Path pdf) throws IOException {
         List<String> letters = new ArrayList<>();
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             PDFTextStripper reader = new PDFTextStripper();
@@ -32,7 +33,7 @@ record PaperPages(String size, List<String> letters) {
     }
 
     /** The page of a word, from 1; 0 if it is nowhere. */
-    int page(String word) {
+    public int page(String word) {
         for (int page = 0; page < letters.size(); page++) {
             if (letters.get(page).contains(word)) {
                 return page + 1;
