@@ -15,21 +15,49 @@ public final class AllChecks {
 
     /** Every check, group by group, in the order in which users see them. */
     public static List<Check> list() {
-        return Stream.concat(
-                        ofTheWork().stream(),
-                        Stream.of(new NoSuchCheck(), new WaiverNoLongerApplies()))
-                .toList();
+        return checks(groups().stream());
+    }
+
+    /** The groups, in the order in which users see them. */
+    public static List<CheckGroup> groups() {
+        return Stream.concat(groupsOfTheWork(), Stream.of(review())).toList();
     }
 
     /** The checks of what is done, with what, and in which words; they need no other's findings. */
     static List<Check> ofTheWork() {
+        return checks(groupsOfTheWork());
+    }
+
+    private static Stream<CheckGroup> groupsOfTheWork() {
         return Stream.of(
-                        CompletenessChecks.all(),
-                        SequenceChecks.all(),
-                        SafetyChecks.all(),
-                        EquipmentChecks.all(),
-                        WordingChecks.all())
-                .flatMap(List::stream)
-                .toList();
+                completeness(),
+                order(),
+                safety(),
+                new CheckGroup("Equipment", EquipmentChecks.all()),
+                new CheckGroup("Words", WordingChecks.all()));
+    }
+
+    private static List<Check> checks(Stream<CheckGroup> groups) {
+        return groups.flatMap(group -> group.checks().stream()).toList();
+    }
+
+    /** Looks at how items end. */
+    static CheckGroup completeness() {
+        return new CheckGroup("Completeness", CompletenessChecks.all());
+    }
+
+    /** Looks at what an action finds when it starts. */
+    static CheckGroup order() {
+        return new CheckGroup("Order", SequenceChecks.all());
+    }
+
+    /** Looks at what an action finds when it starts: power, hazards. */
+    static CheckGroup safety() {
+        return new CheckGroup("Power and safety", SafetyChecks.all());
+    }
+
+    /** Looks at what the others find, and at what the document says of them. */
+    private static CheckGroup review() {
+        return new CheckGroup("Review", List.of(new NoSuchCheck(), new WaiverNoLongerApplies()));
     }
 }

@@ -1,6 +1,8 @@
 package counterstep.editor.analysis;
 
 import counterstep.check.Facts;
+import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.ledger.Ledger;
 import counterstep.links.Precedence;
 import counterstep.links.Reduction;
@@ -11,6 +13,7 @@ import counterstep.plan.CriticalPath;
 import counterstep.review.Review;
 import counterstep.toolchange.ToolChanges;
 import counterstep.toolchange.Tooling;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -26,6 +29,7 @@ import java.util.Optional;
  * @param tooling the tool of every action
  * @param toolChanges tool changes in page order
  * @param mirror where steps stand
+ * @param fixes what mends which finding; empty while it is being worked out
  */
 public record Analysis(
         long generation,
@@ -37,7 +41,13 @@ public record Analysis(
         Optional<CriticalPath> criticalPath,
         Tooling tooling,
         ToolChanges toolChanges,
-        MirrorLayout mirror) {
+        MirrorLayout mirror,
+        Optional<Map<Finding, Fix>> fixes) {
+    /** Copies the fixes. */
+    public Analysis {
+        fixes = fixes.map(Map::copyOf);
+    }
+
     /** The document it was derived from; steps of it may be gone meanwhile. */
     public Procedure procedure() {
         return facts.procedure();
@@ -65,6 +75,28 @@ public record Analysis(
                 criticalPath,
                 tooling,
                 toolChanges,
-                mirror);
+                mirror,
+                fixes);
+    }
+
+    /** This analysis with the fixes, which are worked out last. */
+    Analysis withFixes(Map<Finding, Fix> found) {
+        return new Analysis(
+                generation,
+                renewing,
+                facts,
+                review,
+                precedence,
+                reduction,
+                criticalPath,
+                tooling,
+                toolChanges,
+                mirror,
+                Optional.of(found));
+    }
+
+    /** The change that mends a finding; empty where none is known, or not yet. */
+    public Optional<Fix> fix(Finding finding) {
+        return fixes.map(found -> found.get(finding));
     }
 }

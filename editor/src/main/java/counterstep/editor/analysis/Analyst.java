@@ -1,6 +1,7 @@
 package counterstep.editor.analysis;
 
 import counterstep.model.Procedure;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -12,7 +13,8 @@ import javax.swing.SwingUtilities;
 
 /**
  * Examines documents one after the other on one worker thread. A document that is overtaken by a
- * newer one is given up between two stages, and its result is never told.
+ * newer one is given up between two stages, and its result is never told. Each result is told
+ * twice: at once without fixes, and again with the fixes, which take longest.
  */
 public final class Analyst {
     private static final Logger LOG = Logger.getLogger(Analyst.class.getName());
@@ -65,8 +67,11 @@ public final class Analyst {
 
     private void work(Procedure procedure, long generation) {
         try {
-            Stages.run(procedure, generation, () -> overtaken(generation))
-                    .ifPresent(result -> teller.execute(() -> tell(result)));
+            Optional<Analysis> result =
+                    Stages.run(procedure, generation, () -> overtaken(generation));
+            result.ifPresent(first -> teller.execute(() -> tell(first)));
+            result.flatMap(first -> Stages.fixes(first, () -> overtaken(generation)))
+                    .ifPresent(whole -> teller.execute(() -> tell(whole)));
         } catch (RuntimeException failure) {
             LOG.log(Level.SEVERE, "an analysis failed", failure);
             if (complained.compareAndSet(false, true)) {

@@ -1,14 +1,19 @@
 package counterstep.editor.analysis;
 
 import counterstep.check.Facts;
+import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.links.Precedence;
 import counterstep.links.Reduction;
 import counterstep.mirror.MirrorLayout;
 import counterstep.model.Procedure;
 import counterstep.plan.CriticalPath;
+import counterstep.review.Fixes;
 import counterstep.review.Review;
 import counterstep.toolchange.ToolChanges;
 import counterstep.toolchange.Tooling;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
@@ -54,7 +59,28 @@ final class Stages {
                 plan,
                 tooling,
                 changes,
-                mirror);
+                mirror,
+                Optional.empty());
+    }
+
+    /** Adds the fixes; empty if a newer document overtook this one meanwhile. */
+    static Optional<Analysis> fixes(Analysis analysis, BooleanSupplier overtaken) {
+        try {
+            return Optional.of(analysis.withFixes(new Stages(overtaken).fixes(analysis)));
+        } catch (Overtaken givenUp) {
+            return Optional.empty();
+        }
+    }
+
+    private Map<Finding, Fix> fixes(Analysis analysis) {
+        Fixes candidates = Fixes.of(analysis.facts(), analysis.review());
+        Map<Finding, Fix> found = new LinkedHashMap<>();
+        for (Finding finding : analysis.review().findings()) {
+            if (finding.open()) {
+                stage(() -> candidates.of(finding)).ifPresent(fix -> found.put(finding, fix));
+            }
+        }
+        return found;
     }
 
     private <T> T stage(Supplier<T> work) {

@@ -1,7 +1,9 @@
 package counterstep.editor.canvas;
 
+import counterstep.check.Facts;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskState;
+import counterstep.editor.desk.Replayed;
 import counterstep.model.LinkEnds;
 import counterstep.model.StepId;
 import java.awt.BorderLayout;
@@ -29,10 +31,12 @@ public final class StepGraph extends JPanel {
     private final StepPainter steps = new StepPainter();
     private final Rungs rungs = new Rungs();
     private final Feedback feedback = new Feedback(cells, () -> pane.getGraphControl().repaint());
+    private final ReplayMarks replay = new ReplayMarks();
     private final TitleEditor titles;
     private final Commands commands;
     private final Gestures gestures;
     private Derived derived = Derived.NOTHING;
+    private Optional<Facts> derivedFrom = Optional.empty();
     private String opened = "";
 
     /** A graph of what lies on the desk, now and later. */
@@ -43,6 +47,7 @@ public final class StepGraph extends JPanel {
         this.commands = new Commands(desk, cells, viewpoint, titles, this::redraw);
         pane.setColumnHeaderView(heads);
         pane.addUnder(graphics -> rungs.paint(graphics, cells.scene(), viewpoint.zoom()));
+        pane.addOver(graphics -> replay.paint(graphics, cells.scene()));
         pane.addOver(feedback::paint);
         pane.addOver(this::paintInvitation);
         cells.paintBy(this::paintCell);
@@ -59,8 +64,11 @@ public final class StepGraph extends JPanel {
         desk.onState(this::show);
         desk.onAnalysis(
                 analysis -> {
-                    derived = Derived.of(analysis);
-                    redraw();
+                    if (derivedFrom.filter(analysis.facts()::equals).isEmpty()) {
+                        derivedFrom = Optional.of(analysis.facts());
+                        derived = Derived.of(analysis);
+                        redraw();
+                    }
                 });
     }
 
@@ -115,6 +123,13 @@ public final class StepGraph extends JPanel {
         commands.reveal(step);
     }
 
+    /** Shows how far an order of steps is walked through, and follows it. */
+    public void replay(Replayed walked) {
+        replay.show(walked);
+        walked.now().ifPresent(this::reveal);
+        pane.getGraphControl().repaint();
+    }
+
     /** Where a step stands on the scrolled surface. */
     Optional<Rectangle> boundsOf(StepId step) {
         return cells.scene().card(step).map(Card::box).map(viewpoint::toControl);
@@ -130,7 +145,8 @@ public final class StepGraph extends JPanel {
         redraw();
         Set<StepId> now = state.selection().steps();
         describe(state);
-        if (!now.equals(before) && now.size() == 1 && !gestures.isReading()) {
+        boolean all = now.size() > 1 && now.size() == cells.scene().cards().size();
+        if (!now.equals(before) && !now.isEmpty() && !all && !gestures.isReading()) {
             reveal(now.iterator().next());
         }
     }

@@ -1,5 +1,6 @@
 package counterstep.editor.desk;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
 
@@ -19,6 +20,16 @@ public interface DeskPanel {
      */
     default void onCount(Consumer<String> listener) {
         listener.accept("");
+    }
+
+    /** A few small controls that stand beside its tab while it is chosen. */
+    default Optional<JComponent> tabControls() {
+        return Optional.empty();
+    }
+
+    /** What stands at its right, below the details, while its tab is chosen. */
+    default Optional<JComponent> beside() {
+        return Optional.empty();
     }
 
     /** Makes an edit of what is typed but not yet handed in: asked before saving and exporting. */

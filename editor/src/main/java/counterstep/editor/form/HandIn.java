@@ -10,8 +10,6 @@ import javax.swing.JComponent;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.Timer;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
 
 /**
@@ -46,7 +44,7 @@ public final class HandIn {
     static HandIn attach(JTextComponent field, Runnable changed) {
         HandIn handIn = new HandIn(changed);
         field.putClientProperty(KEY, handIn);
-        field.getDocument().addDocumentListener(handIn.listener());
+        field.getDocument().addDocumentListener(new Typing(handIn::type));
         field.addFocusListener(
                 new FocusAdapter() {
                     @Override
@@ -89,25 +87,6 @@ public final class HandIn {
             @Override
             public void actionPerformed(java.awt.event.ActionEvent event) {
                 handIn();
-            }
-        };
-    }
-
-    private DocumentListener listener() {
-        return new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                type();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                type();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                // attributes of plain text never change
             }
         };
     }

@@ -35,6 +35,12 @@ public final class TextBlock implements Input<String> {
         return this;
     }
 
+    /** Runs something at each keystroke, before the text is handed in. */
+    public TextBlock whileTyping(Runnable typed) {
+        area.getDocument().addDocumentListener(new Typing(typed));
+        return this;
+    }
+
     @Override
     public String label() {
         return label;

@@ -28,6 +28,12 @@ public final class TextInput implements Input<String> {
         return this;
     }
 
+    /** Runs something at each keystroke, before the text is handed in. */
+    public TextInput whileTyping(Runnable typed) {
+        field.getDocument().addDocumentListener(new Typing(typed));
+        return this;
+    }
+
     @Override
     public String label() {
         return label;

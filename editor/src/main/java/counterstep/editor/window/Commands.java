@@ -3,6 +3,7 @@ package counterstep.editor.window;
 import counterstep.edit.MoveInPageOrder;
 import counterstep.editor.canvas.StepGraph;
 import counterstep.editor.desk.Desk;
+import counterstep.editor.findings.FindingsPanel;
 import counterstep.editor.theme.Theme;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
@@ -47,12 +48,15 @@ final class Commands {
             StepGraph graph,
             DocumentWork documents,
             ExportWork exports,
+            FindingsPanel findings,
+            FixWork fixes,
             Runnable quit,
             Runnable keys) {
         this.desk = desk;
         files(documents, exports, quit);
         edits(graph);
         drawing(graph);
+        checks(findings, fixes);
         view(graph);
         begin("Help");
         add("Keys", "F1", keys);
@@ -94,6 +98,23 @@ final class Commands {
         add("Move step later", "alt DOWN", () -> move(false));
         group++;
         add("Back to the mirror layout", "ctrl M", graph::returnToMirror);
+    }
+
+    private void checks(FindingsPanel findings, FixWork fixes) {
+        begin("Check");
+        add("Go to next finding", "F8", findings::next);
+        add("Go to previous finding", "shift F8", findings::previous);
+        group++;
+        Action fix = add("Apply fix", "ctrl PERIOD", findings::mend);
+        findings.onFix(name -> name(fix, "Apply fix", name));
+        add("Apply all fixes…", "ctrl shift PERIOD", fixes::applyAll);
+        group++;
+        add("Waive, or withdraw the waiver", "ctrl shift W", findings::waive);
+        group++;
+        add("Replay how it goes wrong", "F7", findings::replay);
+        add("Replay the next step", "shift F7", findings::replayNext);
+        group++;
+        add("Check settings…", findings::settings);
     }
 
     private void view(StepGraph graph) {

@@ -32,6 +32,11 @@ final class Dialogs {
         JOptionPane.showMessageDialog(owner, words(message), title, JOptionPane.ERROR_MESSAGE);
     }
 
+    /** Says something that is no trouble. */
+    void say(String title, String message) {
+        JOptionPane.showMessageDialog(owner, words(message), title, JOptionPane.PLAIN_MESSAGE);
+    }
+
     /** Says what was exported; whether the folder shall be shown, where that can be. */
     boolean exported(String files, boolean canShow) {
         Object[] answers = canShow ? new Object[] {"Close", "Open folder"} : new Object[] {"Close"};

@@ -36,6 +36,23 @@ final class LineSplit extends JSplitPane {
         setDividerSize(GRIP);
     }
 
+    /** Keeps the lines of two splits of the same width one below the other. */
+    static void align(LineSplit one, LineSplit other) {
+        one.follow(other);
+        other.follow(one);
+    }
+
+    private void follow(LineSplit other) {
+        other.addPropertyChangeListener(
+                DIVIDER_LOCATION_PROPERTY,
+                event -> {
+                    int wanted = other.getDividerLocation();
+                    if (wanted >= 0 && wanted != getDividerLocation() && getWidth() > 0) {
+                        setDividerLocation(wanted);
+                    }
+                });
+    }
+
     @Override
     public void updateUI() {
         setUI(

@@ -11,6 +11,7 @@ import counterstep.editor.items.ItemsPanel;
 import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.PlainText;
 import counterstep.editor.theme.Theme;
+import counterstep.model.StepId;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
@@ -23,13 +24,13 @@ import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
-import javax.swing.JTabbedPane;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 
 /** The window: items left, the step graph, details right, a row of panels below. */
 public final class Workbench {
     private static final Dimension SIZE = new Dimension(1440, 900);
+    private static final int RIGHT = 318;
 
     private final Desk desk;
     private final JFrame frame = new JFrame();
@@ -37,6 +38,7 @@ public final class Workbench {
     private final StepGraph graph;
     private final List<DeskPanel> left;
     private final List<DeskPanel> right;
+    private final FindingsPanel findings;
     private final List<DeskPanel> below;
     private final DocumentWork documents;
     private final StatusLine status;
@@ -50,7 +52,10 @@ public final class Workbench {
         graph.setMinimumSize(new Dimension(240, 160));
         left = List.of(new ItemsPanel(desk));
         right = List.of(new DetailsPanel(desk));
-        below = List.of(new FindingsPanel(desk));
+        findings = new FindingsPanel(desk);
+        findings.onVisit(this::visit);
+        findings.onWalk(graph::replay);
+        below = List.of(findings);
         Dialogs dialogs = new Dialogs(frame);
         trouble = new Trouble(sentence -> dialogs.tell("Something went wrong", sentence));
         desk.onTrouble(sentence -> dialogs.tell("The checks failed", sentence));
@@ -89,6 +94,8 @@ public final class Workbench {
                         graph,
                         documents,
                         exports,
+                        findings,
+                        new FixWork(desk, frame, dialogs, background, this::handIn),
                         this::close,
                         () -> KeySheet.show(frame, made[0]));
         return made[0];
@@ -124,13 +131,16 @@ public final class Workbench {
 
     private JPanel content(Commands commands) {
         JComponent items = side(left, 290);
-        JComponent details = side(right, 318);
+        JComponent details = side(right, RIGHT);
         JComponent columns = new LineSplit(JSplitPane.HORIZONTAL_SPLIT, items, graph, graph, false);
-        JComponent rows = new LineSplit(JSplitPane.VERTICAL_SPLIT, columns, tabs(), columns, true);
+        LineSplit upper =
+                new LineSplit(JSplitPane.HORIZONTAL_SPLIT, columns, details, columns, true);
+        LineSplit lower = new LowerRow(below, RIGHT).component();
+        LineSplit.align(upper, lower);
         JPanel content = new JPanel(new BorderLayout());
         content.add(new ActionBar(commands), BorderLayout.NORTH);
         content.add(
-                new LineSplit(JSplitPane.HORIZONTAL_SPLIT, rows, details, rows, true),
+                new LineSplit(JSplitPane.VERTICAL_SPLIT, upper, lower, upper, true),
                 BorderLayout.CENTER);
         graph.onZoom(status::zoomed);
         content.add(status, BorderLayout.SOUTH);
@@ -144,22 +154,9 @@ public final class Workbench {
         return component;
     }
 
-    private JTabbedPane tabs() {
-        JTabbedPane tabs = new JTabbedPane();
-        tabs.setOpaque(true);
-        tabs.setPreferredSize(new Dimension(800, 220));
-        tabs.setFocusable(false);
-        tabs.setMinimumSize(new Dimension(200, 80));
-        for (DeskPanel panel : below) {
-            tabs.addTab(panel.title(), panel.component());
-            int at = tabs.getTabCount() - 1;
-            panel.onCount(
-                    count ->
-                            tabs.setTitleAt(
-                                    at,
-                                    count.isEmpty() ? panel.title() : panel.title() + " " + count));
-        }
-        return tabs;
+    private void visit(StepId step) {
+        graph.reveal(step);
+        graph.requestFocusInWindow();
     }
 
     private void describe(DeskState state) {
