@@ -38,12 +38,7 @@ final class InAnOrder {
             if (readings.containsKey(step)) {
                 tellQuiet();
                 done++;
-                lines.add(
-                        new Line(
-                                named(step) + ": " + state(step),
-                                List.of(step),
-                                done,
-                                false));
+                lines.add(new Line(named(step) + ": " + state(step), List.of(step), done, false));
             } else {
                 quiet.add(step);
                 done++;
@@ -52,7 +47,10 @@ final class InAnOrder {
         tellQuiet();
         lines.add(wrong());
         return new HowItGoesWrong(
-                lines, witness.first(), witness.then(), witness.bound() ? WitnessWords.BOUND : SOME);
+                lines,
+                witness.first(),
+                witness.then(),
+                witness.bound() ? WitnessWords.BOUND : SOME);
     }
 
     private void tellQuiet() {

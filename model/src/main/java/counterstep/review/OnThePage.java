@@ -41,9 +41,7 @@ final class OnThePage {
                         .limit(MOST_ITEMS)
                         .toList();
         this.steps =
-                finding.steps().stream()
-                        .filter(step -> index.findStep(step).isPresent())
-                        .toList();
+                finding.steps().stream().filter(step -> index.findStep(step).isPresent()).toList();
     }
 
     HowItGoesWrong told() {
@@ -104,8 +102,7 @@ final class OnThePage {
             follow(before, states(item -> facts.ledger().after(item, before)));
         } else if (!items.isEmpty()) {
             lines.add(
-                    new Line(
-                            "as found: " + states(facts.ledger()::atStart), List.of(), 0, false));
+                    new Line("as found: " + states(facts.ledger()::atStart), List.of(), 0, false));
         }
         lines.add(wrongAt(fails, page));
         return told(lines, page, Optional.of(fails));
@@ -121,7 +118,8 @@ final class OnThePage {
     }
 
     private void follow(StepId to, String states) {
-        String how = index.page(to) == 0 ? "do step 1" : "follow the page to step " + index.number(to);
+        String how =
+                index.page(to) == 0 ? "do step 1" : "follow the page to step " + index.number(to);
         lines.add(
                 new Line(
                         how + StepRuns.title(index, to) + (states.isEmpty() ? "" : ": " + states),

@@ -133,12 +133,7 @@ final class StepChange {
                         item ->
                                 item.quantity() == 1 && action.count() == 1
                                         ? verb + " " + item.name() + flags
-                                        : verb
-                                                + " "
-                                                + action.count()
-                                                + " "
-                                                + item.name()
-                                                + flags)
+                                        : verb + " " + action.count() + " " + item.name() + flags)
                 .orElse(verb);
     }
 

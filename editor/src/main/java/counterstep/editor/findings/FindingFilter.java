@@ -84,8 +84,7 @@ final class FindingFilter {
 
     /** The findings to list: open ones first, waived ones after them. */
     List<Finding> passed() {
-        return Stream.concat(
-                        open(), all.stream().filter(one -> !one.open() && waived.isSelected()))
+        return Stream.concat(open(), all.stream().filter(one -> !one.open() && waived.isSelected()))
                 .filter(one -> !one.open() || severities.get(one.severity()).isSelected())
                 .filter(one -> check.value().equals(ALL) || one.check().equals(check.value()))
                 .toList();

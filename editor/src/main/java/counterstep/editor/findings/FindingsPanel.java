@@ -130,7 +130,9 @@ public final class FindingsPanel implements DeskPanel {
         walk = listener;
     }
 
-    /** Tells a listener, now and later, the name of the fix that is there for the chosen finding. */
+    /**
+     * Tells a listener, now and later, the name of the fix that is there for the chosen finding.
+     */
     public void onFix(Consumer<Optional<String>> listener) {
         chosen.add(row -> listener.accept(row.flatMap(FindingRow::fix).map(fix -> fix.name())));
         tellChosen();
@@ -234,8 +236,7 @@ public final class FindingsPanel implements DeskPanel {
             selectSteps(finding.get().steps());
         } else if (!finding.get().items().isEmpty()) {
             desk.select(
-                    new Selection(
-                            Set.of(), new LinkedHashSet<>(finding.get().items()), Set.of()));
+                    new Selection(Set.of(), new LinkedHashSet<>(finding.get().items()), Set.of()));
         }
     }
 
@@ -248,10 +249,7 @@ public final class FindingsPanel implements DeskPanel {
         Optional<HowItGoesWrong> told =
                 shown.flatMap(
                         analysis ->
-                                row.map(
-                                        one ->
-                                                HowItGoesWrong.of(
-                                                        analysis.facts(), one.finding())));
+                                row.map(one -> HowItGoesWrong.of(analysis.facts(), one.finding())));
         course.show(told, row.map(FindingRow::waiver).orElse(""));
         chosen.forEach(listener -> listener.accept(row));
     }

@@ -41,8 +41,7 @@ final class WaiverQuestion {
         said.setText("Waived on " + date + ". It is listed apart and counts no longer.");
         said.heightAt(WIDTH);
         Form form = new Form().wide(message).add(reason).add(name).wide(said).end();
-        form.setPreferredSize(
-                new java.awt.Dimension(WIDTH, form.getPreferredSize().height));
+        form.setPreferredSize(new java.awt.Dimension(WIDTH, form.getPreferredSize().height));
         name.show(by);
         question = new Question(owner, "Waive " + finding.check().replace('-', ' '), form, "Waive");
         reason.whileTyping(this::judge);

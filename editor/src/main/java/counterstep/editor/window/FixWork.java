@@ -23,8 +23,7 @@ final class FixWork {
      * @param owner what dialogs belong to
      * @param handIn makes an edit of what is being typed
      */
-    FixWork(
-            Desk desk, Component owner, Dialogs dialogs, Background background, Runnable handIn) {
+    FixWork(Desk desk, Component owner, Dialogs dialogs, Background background, Runnable handIn) {
         this.desk = desk;
         this.owner = owner;
         this.dialogs = dialogs;

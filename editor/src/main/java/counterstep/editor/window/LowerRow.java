@@ -41,8 +41,7 @@ final class LowerRow {
         panel.onCount(
                 count ->
                         tabs.setTitleAt(
-                                at,
-                                count.isEmpty() ? panel.title() : panel.title() + " " + count));
+                                at, count.isEmpty() ? panel.title() : panel.title() + " " + count));
     }
 
     private void chosen(int right) {

@@ -18,10 +18,15 @@ class AnalystTest {
     private final List<Runnable> work = new ArrayList<>();
     private final List<Runnable> tellings = new ArrayList<>();
     private final List<Long> told = new ArrayList<>();
+    private final List<Boolean> withFixes = new ArrayList<>();
 
     private Analyst analyst(Executor worker, Executor teller) {
         Analyst analyst = new Analyst(worker, teller);
-        analyst.onResult(result -> told.add(result.generation()));
+        analyst.onResult(
+                result -> {
+                    told.add(result.generation());
+                    withFixes.add(result.fixes().isPresent());
+                });
         return analyst;
     }
 
@@ -31,9 +36,10 @@ class AnalystTest {
     }
 
     @Test
-    void aResultCarriesItsGeneration() {
+    void aResultCarriesItsGenerationAndIsToldAgainWithTheFixes() {
         analyst(Runnable::run, Runnable::run).examine(FAN, 7);
-        assertEquals(List.of(7L), told);
+        assertEquals(List.of(7L, 7L), told);
+        assertEquals(List.of(false, true), withFixes);
     }
 
     @Test
@@ -58,9 +64,9 @@ class AnalystTest {
         analyst.examine(FAN, 1);
         analyst.examine(LID, 2);
         runAll(work);
-        assertEquals(1, tellings.size());
+        assertEquals(2, tellings.size());
         runAll(tellings);
-        assertEquals(List.of(2L), told);
+        assertEquals(List.of(2L, 2L), told);
     }
 
     @Test
@@ -73,6 +79,6 @@ class AnalystTest {
         assertEquals(List.of(), told);
         runAll(work);
         runAll(tellings);
-        assertEquals(List.of(2L), told);
+        assertEquals(List.of(2L, 2L), told);
     }
 }

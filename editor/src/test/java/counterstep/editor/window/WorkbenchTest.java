@@ -17,6 +17,7 @@ import counterstep.testing.Samples;
 import java.awt.event.KeyEvent;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -127,15 +128,15 @@ final class WorkbenchTest {
     }
 
     @Test
-    void aClickOnAFindingSelectsItsPlace() {
+    void aClickOnAFindingSelectsItsSteps() {
         opened(Samples.HURRIED);
         JList<?> list = frame.list("findings").target();
         until("eight findings", () -> list.getModel().getSize() == 8);
         frame.list("findings").clickItem(2);
         Selection selection = ofDesk(d -> d.state().selection());
-        StepId place =
-                ofDesk(d -> d.analysis().orElseThrow().review().findings().get(2)).steps().get(0);
-        assertEquals(Selection.of(place), selection);
+        List<StepId> steps =
+                ofDesk(d -> d.analysis().orElseThrow().review().findings().get(2)).steps();
+        assertEquals(Selection.ofSteps(new LinkedHashSet<>(steps)), selection);
     }
 
     @Test
