@@ -12,6 +12,7 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.event.ActionEvent;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -52,7 +53,7 @@ public final class FindingsPanel implements DeskPanel {
 
     /** The findings of what lies on a desk. */
     public FindingsPanel(Desk desk) {
-        this(desk, Clock.systemDefaultZone(), ReviewerName.preferred());
+        this(desk, Clock.system(ZoneId.systemDefault()), ReviewerName.preferred());
     }
 
     /** The same, with the date of waivers and the name they begin with from elsewhere. */
