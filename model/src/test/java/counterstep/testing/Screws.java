@@ -36,11 +36,27 @@ public final class Screws {
     /** Metric screws with a coarse pitch of a class, into a seat. */
     public static FastenerSet metric(
             String id, int count, double diameter, String propertyClass, Seat seat) {
-        return thread(screws(id, count), diameter, propertyClass, seat);
+        return thread(
+                screws(id, count, Optional.empty(), false, false),
+                diameter,
+                OptionalDouble.empty(),
+                propertyClass,
+                seat);
+    }
+
+    /** Metric screws of a drive and length. */
+    public static FastenerSet metric(
+            String id, int count, Optional<Drive> drive, double diameter, OptionalDouble length) {
+        FastenerSet plain = screws(id, count, drive, false, false);
+        return thread(plain, diameter, length, "", Seat.UNKNOWN);
     }
 
     private static FastenerSet thread(
-            FastenerSet set, double diameter, String propertyClass, Seat seat) {
+            FastenerSet set,
+            double diameter,
+            OptionalDouble length,
+            String propertyClass,
+            Seat seat) {
         return new FastenerSet(
                 set.id(),
                 set.name(),
@@ -49,7 +65,7 @@ public final class Screws {
                 set.drive(),
                 set.head(),
                 Optional.of(new ScrewThread(ThreadKind.METRIC, diameter, OptionalDouble.empty())),
-                set.length(),
+                length,
                 propertyClass,
                 seat,
                 set.torque(),
@@ -60,10 +76,6 @@ public final class Screws {
                 set.tray(),
                 set.note(),
                 set.extras());
-    }
-
-    private static FastenerSet screws(String id, int count) {
-        return screws(id, count, Optional.empty(), false, false);
     }
 
     private static FastenerSet screws(

@@ -16,6 +16,7 @@ public final class EquipmentChecks {
                 new TorqueNotStatedAgain(),
                 new ConnectorNearItsRatedMatings(),
                 new MissingFromThePartsList(),
+                new LookAlikes(),
                 new ToolNotListed(),
                 new ToolNotUsed());
     }

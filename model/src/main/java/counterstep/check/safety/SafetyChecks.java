@@ -16,6 +16,7 @@ public final class SafetyChecks {
                 new HazardTooLate(),
                 new NoStaticPrecaution(),
                 new HeatNearACell(),
+                new StrapOnLiveMains(),
                 new HazardIncomplete());
     }
 }

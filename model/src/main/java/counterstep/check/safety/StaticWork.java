@@ -99,7 +99,7 @@ final class StaticWork {
                 .toList();
     }
 
-    private boolean usesTool(Step step) {
+    boolean usesTool(Step step) {
         return Stream.concat(
                         step.tool().stream(),
                         step.actions().stream().flatMap(action -> action.tool().stream()))
