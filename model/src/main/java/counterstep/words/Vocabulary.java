@@ -1,18 +1,36 @@
 package counterstep.words;
 
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What is known of one language. Another language is another data file and another line here. */
 public final class Vocabulary {
     private static final Map<String, Vocabulary> LANGUAGES = Map.of("en", new Vocabulary("en"));
 
+    private final Map<String, Set<WordClass>> classes = new HashMap<>();
+    private final Map<String, Set<String>> kinds = new HashMap<>();
+    private final Set<String> adverbEndings;
+    private final String partOf;
+    private final Stems stems;
     private final NumberWords numbers;
     private final Phrasing phrasing;
 
     private Vocabulary(String language) {
         LanguageFile file = LanguageFile.read(language);
+        for (WordClass kind : WordClass.values()) {
+            for (String word : file.words(kind.section())) {
+                classes.computeIfAbsent(word, any -> EnumSet.noneOf(WordClass.class)).add(kind);
+            }
+        }
+        file.rows("kinds").forEach(row -> kinds.put(row.get(0), Set.of(row.get(1).split("\\s+"))));
+        adverbEndings = file.words("adverb endings");
+        partOf = file.lines("part of").get(0);
+        stems = new Stems(file);
         numbers = new NumberWords(file);
         phrasing = new Phrasing(file, numbers);
     }
@@ -25,6 +43,49 @@ public final class Vocabulary {
 
     static Vocabulary english() {
         return LANGUAGES.get("en");
+    }
+
+    /** Whether a word, in small letters, is one of a class. */
+    public boolean is(String word, WordClass kind) {
+        return classes.getOrDefault(word, Set.of()).contains(kind);
+    }
+
+    /** Whether a token is a word of a class. */
+    public boolean is(Token token, WordClass kind) {
+        return token.kind() == Token.Kind.WORD && is(token.lower(), kind);
+    }
+
+    /** Whether a word says where to or how: 'out', 'gently'. */
+    boolean manner(Token token) {
+        String word = token.lower();
+        Set<WordClass> known = classes.getOrDefault(word, Set.of());
+        return known.contains(WordClass.PARTICLE)
+                || known.isEmpty() && adverbEndings.stream().anyMatch(word::endsWith);
+    }
+
+    /** The number a token stands for; -1 where it is none. */
+    public int number(Token token) {
+        return token.word() ? numbers.value(token.lower()).orElse(-1) : -1;
+    }
+
+    /** The word between a part and its whole: 'of'. */
+    String partOf() {
+        return partOf;
+    }
+
+    /** Thing and things alike: a form to compare words by, not to show. */
+    public String stem(String word) {
+        return stems.of(word);
+    }
+
+    /** What else an item of a kind or form is called: a connector is a plug or a lead. */
+    public Set<String> names(String kind) {
+        return kinds.getOrDefault(kind, Set.of());
+    }
+
+    /** The sentences of a text in CommonMark. */
+    public List<Sentence> sentences(String commonMark) {
+        return Sentences.of(commonMark, this);
     }
 
     /** How numbers are written. */

@@ -14,6 +14,9 @@ public final class RandomTeardown {
     /** A step and what undoes it. */
     private record Pair(String down, String up) {}
 
+    /** So that a step still says something when a test takes its actions. */
+    private static final String TEXT = "As the title says.";
+
     private final Random random;
     private final List<Pair> pairs = new ArrayList<>();
     private final List<String> connectors = new ArrayList<>();
@@ -41,10 +44,10 @@ public final class RandomTeardown {
         layers.forEach(pairs::addAll);
         parts.forEach(sketch::item);
         sketch.item(PartFacts.source("e1", String.join(" ", connectors), "", "", 60));
-        pairs.forEach(pair -> sketch.step(pair.down()));
+        pairs.forEach(pair -> sketch.step(pair.down()).text(TEXT));
         sketch.phase(Phase.REASSEMBLY);
         for (int place = pairs.size() - 1; place >= 0; place--) {
-            sketch.step(pairs.get(place).up());
+            sketch.step(pairs.get(place).up()).text(TEXT);
         }
         return sketch.phase(Phase.VERIFY).step("check");
     }

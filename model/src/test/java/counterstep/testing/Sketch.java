@@ -180,6 +180,13 @@ public final class Sketch {
         return this;
     }
 
+    /** Gives the last step a text. */
+    public Sketch text(String text) {
+        int last = steps.size() - 1;
+        steps.set(last, steps.get(last).draft().text(text).step());
+        return this;
+    }
+
     /** Several steps. */
     public Sketch steps(String... lines) {
         Arrays.stream(lines).forEach(this::step);

@@ -9,6 +9,16 @@ public final class WordingChecks {
 
     /** All of them, in the order in which users see them. */
     public static List<Check> all() {
-        return List.of(new StepWithoutTime());
+        return List.of(
+                new StepWithoutTime(),
+                new StepWithoutActionOrText(),
+                new ThingThatIsNoItem(),
+                new NumberDiffersFromCount(),
+                new NameUsedTwice(),
+                new SentenceTooLong(),
+                new TwoInstructionsInOneSentence(),
+                new PhotoWithoutAlternativeText(),
+                new CalloutWithoutAction(),
+                new ActionWithoutCallout());
     }
 }

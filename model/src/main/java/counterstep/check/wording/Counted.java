@@ -1,0 +1,125 @@
+package counterstep.check.wording;
+
+import counterstep.model.Action;
+import counterstep.model.Index;
+import counterstep.model.Item;
+import counterstep.model.ItemId;
+import counterstep.model.Step;
+import counterstep.words.Thing;
+import counterstep.words.Things;
+import counterstep.words.Token;
+import counterstep.words.Vocabulary;
+import counterstep.words.WordClass;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The numbers in a step's text, each with the items of its actions that it may count. */
+final class Counted {
+    private final Vocabulary vocabulary;
+    private final Map<Item, Set<String>> names = new LinkedHashMap<>();
+    private final Map<Item, Set<String>> others = new LinkedHashMap<>();
+    private final Map<Item, List<Token>> numbers = new LinkedHashMap<>();
+    private final Map<Item, List<Integer>> counts = new LinkedHashMap<>();
+    private final Set<Item> unsure = new HashSet<>();
+
+    /** Reads the numbers of one text of a step: its title or its instruction. */
+    Counted(Index index, Step step, String text, Vocabulary vocabulary) {
+        this.vocabulary = vocabulary;
+        for (Action action : step.actions()) {
+            action.item().map(index::item).ifPresent(item -> add(item, action.count()));
+        }
+        if (!counts.isEmpty()) {
+            vocabulary.sentences(text).stream()
+                    .flatMap(sentence -> Things.counted(sentence, vocabulary).stream())
+                    .forEach(this::assign);
+        }
+    }
+
+    private void add(Item item, int count) {
+        counts.computeIfAbsent(item, any -> new ArrayList<>()).add(count);
+        names.computeIfAbsent(item, any -> stems(List.of(item.name().split("\\s+"))));
+        others.computeIfAbsent(item, any -> stems(KnownThings.names(item, vocabulary)));
+    }
+
+    private Set<String> stems(List<String> words) {
+        Set<String> stems = new HashSet<>();
+        words.forEach(word -> stems.add(vocabulary.stem(word)));
+        return stems;
+    }
+
+    private void assign(Thing thing) {
+        List<Item> best = new ArrayList<>();
+        int most = 1;
+        for (Item item : counts.keySet()) {
+            int fit = fit(thing, item);
+            if (fit > most) {
+                best.clear();
+                most = fit;
+            }
+            if (fit == most) {
+                best.add(item);
+            }
+        }
+        if (best.size() > 1) {
+            unsure.addAll(best);
+        }
+        best.forEach(
+                item -> numbers.computeIfAbsent(item, any -> new ArrayList<>()).add(thing.verb()));
+    }
+
+    /** How many words of a name fit an item; 0 where its head or another word does not. */
+    private int fit(Thing thing, Item item) {
+        String head = vocabulary.stem(thing.head().text());
+        if (!names.get(item).contains(head) && !others.get(item).contains(head)) {
+            return 0;
+        }
+        int fit = 0;
+        for (Token word : thing.words()) {
+            String stem = vocabulary.stem(word.text());
+            if (names.get(item).contains(stem)) {
+                fit += 2;
+            } else if (others.get(item).contains(stem)) {
+                fit++;
+            } else if (!vocabulary.is(word, WordClass.QUALIFIER) && vocabulary.number(word) < 0) {
+                return 0;
+            }
+        }
+        return fit;
+    }
+
+    /** The items whose numbers cannot be what the actions count. */
+    List<ItemId> differing() {
+        return numbers.keySet().stream().filter(this::differs).map(Item::id).toList();
+    }
+
+    /** The numbers that count an item. */
+    List<Token> numbers(ItemId item) {
+        return numbers.entrySet().stream()
+                .filter(entry -> entry.getKey().id().equals(item))
+                .flatMap(entry -> entry.getValue().stream())
+                .toList();
+    }
+
+    /** A number may be a count, all counts together, a part of them, or what is left of a set. */
+    private boolean differs(Item item) {
+        if (unsure.contains(item)) {
+            return false;
+        }
+        List<Integer> said = numbers.get(item).stream().map(vocabulary::number).toList();
+        Set<Integer> values = new HashSet<>(said);
+        Set<Integer> meant = new HashSet<>(counts.get(item));
+        meant.add(counts.get(item).stream().mapToInt(Integer::intValue).sum());
+        Set<Integer> read = new HashSet<>(values);
+        read.add(said.stream().mapToInt(Integer::intValue).sum());
+        return meant.stream()
+                .noneMatch(
+                        count ->
+                                read.contains(count)
+                                        || values.stream()
+                                                .anyMatch(one -> values.contains(one - count)));
+    }
+}
