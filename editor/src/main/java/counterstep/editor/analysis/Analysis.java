@@ -3,6 +3,7 @@ package counterstep.editor.analysis;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
 import counterstep.check.Fix;
+import counterstep.implied.ImpliedLinks;
 import counterstep.ledger.Ledger;
 import counterstep.links.Precedence;
 import counterstep.links.Reduction;
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param review the findings
  * @param precedence what the links allow
  * @param reduction which links follow from others
+ * @param implied the links that the items ask for, and which of them are proposed
  * @param criticalPath times and critical paths; empty if the links run in a loop
  * @param tooling the tool of every action
  * @param toolChanges tool changes in page order
@@ -38,6 +40,7 @@ public record Analysis(
         Review review,
         Precedence precedence,
         Reduction reduction,
+        ImpliedLinks implied,
         Optional<CriticalPath> criticalPath,
         Tooling tooling,
         ToolChanges toolChanges,
@@ -72,6 +75,7 @@ public record Analysis(
                 review,
                 precedence,
                 reduction,
+                implied,
                 criticalPath,
                 tooling,
                 toolChanges,

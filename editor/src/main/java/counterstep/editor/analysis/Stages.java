@@ -3,6 +3,7 @@ package counterstep.editor.analysis;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
 import counterstep.check.Fix;
+import counterstep.implied.ImpliedLinks;
 import counterstep.links.Precedence;
 import counterstep.links.Reduction;
 import counterstep.mirror.MirrorLayout;
@@ -43,6 +44,7 @@ final class Stages {
         MirrorLayout mirror = stage(() -> MirrorLayout.of(procedure));
         Precedence precedence = facts.precedence();
         Reduction reduction = stage(() -> Reduction.of(precedence));
+        ImpliedLinks implied = stage(() -> ImpliedLinks.of(facts.index()));
         Optional<CriticalPath> plan =
                 stage(
                         () ->
@@ -56,6 +58,7 @@ final class Stages {
                 review,
                 precedence,
                 reduction,
+                implied,
                 plan,
                 tooling,
                 changes,

@@ -1,5 +1,6 @@
 package counterstep.editor.canvas;
 
+import counterstep.edit.AcceptLinks;
 import counterstep.edit.AddStep;
 import counterstep.edit.DeleteLinks;
 import counterstep.edit.DeleteSteps;
@@ -8,7 +9,9 @@ import counterstep.edit.Edits;
 import counterstep.edit.PlaceSteps;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.Selection;
+import counterstep.implied.ImpliedLink;
 import counterstep.model.CanvasPoint;
+import counterstep.model.LinkEnds;
 import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.awt.geom.Point2D;
@@ -76,6 +79,35 @@ final class Commands {
 
     void renameSelected() {
         List.copyOf(desk.state().selection().steps()).stream().findFirst().ifPresent(this::rename);
+    }
+
+    /** What Enter does: accepts a proposed link that is selected; else renames the step. */
+    void acceptOrRename() {
+        if (desk.state().selection().links().isEmpty()) {
+            renameSelected();
+        } else {
+            acceptProposed();
+        }
+    }
+
+    /** Accepts the selected proposals; those at selected steps; all where nothing is selected. */
+    void acceptProposed() {
+        Selection selection = desk.state().selection();
+        List<LinkEnds> accepted =
+                desk.analysis().stream()
+                        .flatMap(newest -> newest.implied().proposals().stream())
+                        .map(ImpliedLink::ends)
+                        .filter(link -> selection.isEmpty() || touches(selection, link))
+                        .toList();
+        if (!accepted.isEmpty()) {
+            apply(new AcceptLinks(accepted));
+        }
+    }
+
+    private static boolean touches(Selection selection, LinkEnds link) {
+        return selection.links().contains(link)
+                || selection.steps().contains(link.before())
+                || selection.steps().contains(link.after());
     }
 
     void deleteSelected() {

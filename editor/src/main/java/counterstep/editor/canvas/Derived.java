@@ -19,24 +19,27 @@ import java.util.Set;
  *
  * @param columns where steps stand, rungs, empty places
  * @param critical links between neighbours of a critical path
- * @param redundant links that follow from others
+ * @param following links that follow from others
+ * @param proposed links that the items ask for and the drawing lacks
  * @param tools what is picked up at a step, '+'-joined where several are
  * @param trouble worst severity at a step
  */
 record Derived(
         Columns columns,
         Set<LinkEnds> critical,
-        Set<LinkEnds> redundant,
+        Set<LinkEnds> following,
+        Set<LinkEnds> proposed,
         Map<StepId, String> tools,
         Map<StepId, Severity> trouble) {
     static final Derived NOTHING =
-            new Derived(Columns.NONE, Set.of(), Set.of(), Map.of(), Map.of());
+            new Derived(Columns.NONE, Set.of(), Set.of(), Set.of(), Map.of(), Map.of());
 
     static Derived of(Analysis analysis) {
         return new Derived(
                 Columns.of(analysis.mirror()),
                 analysis.criticalPath().map(Derived::critical).orElse(Set.of()),
                 analysis.reduction().following(),
+                analysis.implied().proposedEnds(),
                 tools(analysis.toolChanges()),
                 trouble(analysis.review().findings()));
     }

@@ -2,32 +2,51 @@ package counterstep.editor.canvas;
 
 import counterstep.editor.theme.Palette;
 import java.awt.BasicStroke;
-import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.util.List;
 
-/** Draws a link: a line with round corners and a small head; a critical one is heavy. */
+/**
+ * Draws a link: a line with round corners and a small head; a critical one is heavy, one that says
+ * nothing is light, a proposed one dashed.
+ */
 final class LinkPainter {
     private static final double CORNER = 6;
     private static final double HEAD = 7;
+    private static final float[] DASHES = {4, 4};
 
     private LinkPainter() {}
 
-    static void paint(Graphics2D graphics, Route route, boolean selected) {
-        Color color =
-                selected
-                        ? Palette.ACCENT.color()
-                        : route.critical() ? Palette.CRITICAL.color() : Palette.FAINT.color();
-        double width = route.critical() ? 2.4 : 1.4;
-        graphics.setColor(color);
-        graphics.setStroke(new BasicStroke((float) (selected ? width + 1 : width)));
+    static void paint(Graphics2D graphics, Route route, Scene scene) {
+        boolean proposed = scene.proposed().contains(route.link());
+        boolean following = scene.following().contains(route.link());
+        boolean selected = scene.selection().links().contains(route.link());
+        graphics.setColor(color(route, selected, following).color());
+        float width = route.critical() ? 2.4f : following ? 0.9f : 1.4f;
+        graphics.setStroke(stroke(selected ? width + 1 : width, proposed));
         List<Point2D> points = route.points();
         Point2D end = points.get(points.size() - 1);
         Point2D before = points.get(points.size() - 2);
         graphics.draw(line(points));
         graphics.fill(head(before, end, route.critical() ? HEAD + 2 : HEAD));
+    }
+
+    private static Palette color(Route route, boolean selected, boolean following) {
+        if (selected) {
+            return Palette.ACCENT;
+        }
+        if (route.critical()) {
+            return Palette.CRITICAL;
+        }
+        return following ? Palette.OUTLINE : Palette.FAINT;
+    }
+
+    private static BasicStroke stroke(float width, boolean dashed) {
+        return dashed
+                ? new BasicStroke(
+                        width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, DASHES, 0)
+                : new BasicStroke(width);
     }
 
     /** The line up to the foot of its head, corners rounded. */

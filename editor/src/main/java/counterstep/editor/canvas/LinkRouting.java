@@ -48,15 +48,23 @@ final class LinkRouting {
         this.middle = (Measures.WIDTH + Measures.RIGHT_COLUMN) / 2;
     }
 
-    /** Routes the links whose two steps have a place; the order of the result is that given. */
+    /**
+     * Routes the links whose two steps have a place; the order of the result is that given. Those
+     * that are only proposed take the lanes that are left.
+     */
     static Map<LinkEnds, Route> of(
-            Map<StepId, Card> cards, Collection<LinkEnds> links, Set<LinkEnds> critical) {
+            Map<StepId, Card> cards,
+            Collection<LinkEnds> links,
+            Set<LinkEnds> critical,
+            Set<LinkEnds> proposed) {
         LinkRouting routing = new LinkRouting(cards);
         Map<LinkEnds, Route> ways = new LinkedHashMap<>();
         links.stream()
                 .filter(link -> cards.containsKey(link.before()))
                 .filter(link -> cards.containsKey(link.after()))
-                .sorted(Comparator.comparingDouble(routing::height))
+                .sorted(
+                        Comparator.<LinkEnds, Boolean>comparing(proposed::contains)
+                                .thenComparingDouble(routing::height))
                 .forEach(link -> ways.put(link, routing.route(link, critical.contains(link))));
         Map<LinkEnds, Route> inOrder = new LinkedHashMap<>();
         links.stream().filter(ways::containsKey).forEach(link -> inOrder.put(link, ways.get(link)));

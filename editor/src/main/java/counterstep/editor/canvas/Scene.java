@@ -8,12 +8,15 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * All that is drawn at one moment, in pixels at 100 %.
  *
  * @param cards steps in page order
  * @param routes links that are drawn
+ * @param following links that follow from others
+ * @param proposed links that are proposed, not drawn
  * @param rungs what joins step and counterstep
  * @param emptyBoxes places of countersteps that are not there
  * @param selection what is selected
@@ -21,10 +24,13 @@ import java.util.Optional;
 record Scene(
         Map<StepId, Card> cards,
         Map<LinkEnds, Route> routes,
+        Set<LinkEnds> following,
+        Set<LinkEnds> proposed,
         List<RungLine> rungs,
         List<EmptyBox> emptyBoxes,
         Selection selection) {
-    static final Scene EMPTY = new Scene(Map.of(), Map.of(), List.of(), List.of(), Selection.NONE);
+    static final Scene EMPTY =
+            new Scene(Map.of(), Map.of(), Set.of(), Set.of(), List.of(), List.of(), Selection.NONE);
 
     boolean isEmpty() {
         return cards.isEmpty();

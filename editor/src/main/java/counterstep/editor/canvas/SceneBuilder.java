@@ -8,24 +8,30 @@ import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.awt.geom.Point2D;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts together what is drawn, from what lies on the desk and what was last derived from it. */
 final class SceneBuilder {
     private final DeskState state;
     private final Derived derived;
+    private final boolean showProposed;
     private final Index index;
 
-    private SceneBuilder(DeskState state, Derived derived) {
+    private SceneBuilder(DeskState state, Derived derived, boolean showProposed) {
+        this.showProposed = showProposed;
         this.state = state;
         this.derived = derived;
         this.index = Index.of(state.procedure());
     }
 
-    static Scene of(DeskState state, Derived derived) {
-        return new SceneBuilder(state, derived).scene();
+    static Scene of(DeskState state, Derived derived, boolean showProposed) {
+        return new SceneBuilder(state, derived, showProposed).scene();
     }
 
     private Scene scene() {
@@ -38,19 +44,27 @@ final class SceneBuilder {
                             .orElseGet(() -> places.get(step.id()));
             cards.put(step.id(), new Card(step.id(), place.getX(), place.getY(), face(step)));
         }
+        Set<LinkEnds> drawn =
+                state.procedure().links().stream()
+                        .map(Link::ends)
+                        .collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<LinkEnds> proposed = new LinkedHashSet<>(showProposed ? derived.proposed() : Set.of());
+        proposed.removeAll(drawn);
         List<LinkEnds> links =
-                state.procedure().links().stream().map(Link::ends).filter(this::shown).toList();
+                Stream.concat(drawn.stream().filter(this::shown), proposed.stream()).toList();
         return new Scene(
                 cards,
-                LinkRouting.of(cards, links, derived.critical()),
+                LinkRouting.of(cards, links, derived.critical(), proposed),
+                derived.following(),
+                proposed,
                 derived.columns().lines(cards, index),
                 derived.columns().emptyBoxes(cards, index),
                 state.selection());
     }
 
-    /** A link that others imply is only drawn while it, or one of its steps, is selected. */
+    /** A link that follows from others is only drawn while it, or one of its steps, is selected. */
     private boolean shown(LinkEnds link) {
-        return !derived.redundant().contains(link)
+        return !derived.following().contains(link)
                 || state.selection().links().contains(link)
                 || state.selection().steps().contains(link.before())
                 || state.selection().steps().contains(link.after());

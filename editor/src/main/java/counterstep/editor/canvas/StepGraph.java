@@ -38,6 +38,7 @@ public final class StepGraph extends JPanel {
     private Derived derived = Derived.NOTHING;
     private Optional<Facts> derivedFrom = Optional.empty();
     private String opened = "";
+    private boolean proposalsShown = true;
 
     /** A graph of what lies on the desk, now and later. */
     public StepGraph(Desk desk) {
@@ -113,6 +114,17 @@ public final class StepGraph extends JPanel {
         commands.selectAll();
     }
 
+    /** Accepts the selected proposed links, those at selected steps, or all. */
+    public void acceptProposed() {
+        commands.acceptProposed();
+    }
+
+    /** Shows or hides proposed links. */
+    public void showProposed(boolean shown) {
+        proposalsShown = shown;
+        redraw();
+    }
+
     /** Gives selected steps that were moved, or all, back to the mirror layout. */
     public void returnToMirror() {
         commands.returnToMirror();
@@ -152,7 +164,7 @@ public final class StepGraph extends JPanel {
     }
 
     private void redraw() {
-        sync.show(SceneBuilder.of(desk.state(), derived));
+        sync.show(SceneBuilder.of(desk.state(), derived, proposalsShown));
         String document = desk.state().procedure().id();
         if (!document.equals(opened)
                 && pane.getViewport().getWidth() > 0
@@ -189,12 +201,7 @@ public final class StepGraph extends JPanel {
         Scene scene = cells.scene();
         if (id instanceof LinkEnds link) {
             Optional.ofNullable(scene.routes().get(link))
-                    .ifPresent(
-                            route ->
-                                    LinkPainter.paint(
-                                            graphics,
-                                            route,
-                                            scene.selection().links().contains(link)));
+                    .ifPresent(route -> LinkPainter.paint(graphics, route, scene));
         } else if (id instanceof StepId step) {
             scene.card(step)
                     .ifPresent(

@@ -3,12 +3,18 @@ package counterstep.editor.desk;
 import counterstep.edit.Edit;
 import counterstep.editor.analysis.Analysis;
 import counterstep.editor.analysis.Analyst;
+import counterstep.implied.ImpliedLink;
+import counterstep.model.LinkEnds;
 import counterstep.model.Procedure;
+import counterstep.model.Step;
+import counterstep.model.StepId;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javax.swing.SwingUtilities;
 
 /**
@@ -105,7 +111,7 @@ public final class Desk {
     /** Selects; what is not in the document is left out. Raises no generation. */
     public void select(Selection selection) {
         requireEventThread();
-        Selection within = selection.within(state.procedure());
+        Selection within = selection.within(state.procedure(), proposed(state.procedure()));
         if (!within.equals(state.selection())) {
             replace(new DeskState(state.procedure(), within, state.file(), state.generation()));
         }
@@ -166,11 +172,21 @@ public final class Desk {
         analyst.onTrouble(listener);
     }
 
+    private Set<LinkEnds> proposed(Procedure procedure) {
+        Set<StepId> steps =
+                procedure.steps().stream().map(Step::id).collect(Collectors.toUnmodifiableSet());
+        return analysis.stream()
+                .flatMap(newest -> newest.implied().proposals().stream())
+                .map(ImpliedLink::ends)
+                .filter(ends -> steps.contains(ends.before()) && steps.contains(ends.after()))
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
     private void show(Procedure procedure) {
         begin(
                 new DeskState(
                         procedure,
-                        state.selection().within(procedure),
+                        state.selection().within(procedure, proposed(procedure)),
                         state.file(),
                         state.generation() + 1));
     }
@@ -199,6 +215,7 @@ public final class Desk {
         requireEventThread();
         if (result.generation() == state.generation()) {
             tell(result);
+            select(state.selection()); // what is proposed no more cannot stay selected
         }
     }
 

@@ -72,13 +72,14 @@ public record Selection(Set<StepId> steps, Set<ItemId> items, Set<LinkEnds> link
         return size() == 0;
     }
 
-    /** What of it is still there in a document. */
-    Selection within(Procedure procedure) {
+    /** What of it is still there in a document, or proposed for it. */
+    Selection within(Procedure procedure, Set<LinkEnds> proposed) {
+        Stream<LinkEnds> drawn = procedure.links().stream().map(Link::ends);
         Selection left =
                 new Selection(
                         kept(steps, procedure.steps().stream().map(Step::id)),
                         kept(items, procedure.items().stream().map(Item::id)),
-                        kept(links, procedure.links().stream().map(Link::ends)));
+                        kept(links, Stream.concat(drawn, proposed.stream())));
         return left.equals(this) ? this : left;
     }
 

@@ -1,5 +1,6 @@
 package counterstep.editor.details;
 
+import counterstep.edit.AcceptLinks;
 import counterstep.edit.ChangeItem;
 import counterstep.edit.ChangeStep;
 import counterstep.edit.DeleteLinks;
@@ -14,12 +15,12 @@ import counterstep.model.Index;
 import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.KindWord;
-import counterstep.model.Link;
 import counterstep.model.LinkEnds;
 import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.BorderFactory;
@@ -38,7 +39,7 @@ public final class DetailsPanel implements DeskPanel {
     private final JScrollPane scroll = new JScrollPane();
     private final StepForm stepForm = new StepForm(this::changeStep);
     private final ProcedureForm procedureForm = new ProcedureForm(this::apply);
-    private final LinkForm linkForm = new LinkForm(this::deleteLink);
+    private final LinkForm linkForm = new LinkForm(this::acceptLink, this::deleteLink);
     private Optional<ItemForm<? extends Item>> itemForm = Optional.empty();
     private Optional<Selection> shown = Optional.empty();
 
@@ -51,6 +52,12 @@ public final class DetailsPanel implements DeskPanel {
         scroll.setViewportBorder(BorderFactory.createEmptyBorder(0, 16, 16, 10));
         panel.add(scroll, BorderLayout.CENTER);
         desk.onState(this::render);
+        desk.onAnalysis(
+                analysis -> {
+                    if (desk.state().selection().onlyLink().isPresent()) {
+                        render(desk.state());
+                    }
+                });
     }
 
     private JComponent head() {
@@ -152,14 +159,27 @@ public final class DetailsPanel implements DeskPanel {
     }
 
     private JComponent showLink(LinkEnds ends, DeskState state) {
-        Link link =
+        String origin =
                 state.procedure().links().stream()
-                        .filter(each -> each.ends().equals(ends))
+                        .filter(link -> link.ends().equals(ends))
+                        .map(link -> link.origin().word())
                         .findFirst()
-                        .orElseThrow();
+                        .orElse(LinkForm.PROPOSED);
         about.setText("link");
-        linkForm.show(link, Index.of(state.procedure()));
+        Index index = Index.of(state.procedure());
+        linkForm.show(
+                ends,
+                index,
+                origin,
+                desk.analysis().map(newest -> LinkReason.of(ends, newest, index)).orElse(""));
         return linkForm.component();
+    }
+
+    private void acceptLink() {
+        desk.state()
+                .selection()
+                .onlyLink()
+                .ifPresent(link -> apply(new AcceptLinks(List.of(link))));
     }
 
     private void changeStep(Step changed, String name) {

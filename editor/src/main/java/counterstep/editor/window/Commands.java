@@ -5,10 +5,12 @@ import counterstep.editor.canvas.StepGraph;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.findings.FindingsPanel;
 import counterstep.editor.theme.Theme;
+import counterstep.implied.DropLinksAsTold;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.KeyStroke;
@@ -42,6 +44,8 @@ final class Commands {
     private Action redo;
     private Action export;
     private Action addStep;
+    private Action acceptProposed;
+    private Action dropAsTold;
 
     Commands(
             Desk desk,
@@ -61,6 +65,9 @@ final class Commands {
         begin("Help");
         add("Keys", "F1", keys);
         desk.onState(state -> nameUndoAndRedo());
+        desk.onState(state -> dropAsTold.setEnabled(DropLinksAsTold.applies(state.procedure())));
+        desk.onAnalysis(
+                analysis -> acceptProposed.setEnabled(!analysis.implied().proposals().isEmpty()));
     }
 
     private void files(DocumentWork documents, ExportWork exports, Runnable quit) {
@@ -98,6 +105,10 @@ final class Commands {
         add("Move step later", "alt DOWN", () -> move(false));
         group++;
         add("Back to the mirror layout", "ctrl M", graph::returnToMirror);
+        group++;
+        acceptProposed = add("Accept proposed links", "ctrl L", graph::acceptProposed);
+        dropAsTold = add("Drop links as told", () -> desk.apply(new DropLinksAsTold()));
+        toggled("proposed links", graph::showProposed);
     }
 
     private void checks(FindingsPanel findings, FixWork fixes) {
@@ -149,6 +160,19 @@ final class Commands {
                 };
         entries.add(new Entry(menu, action, group));
         return action;
+    }
+
+    /** A command that hides what is shown, and shows it again. */
+    private void toggled(String what, Consumer<Boolean> show) {
+        Action[] made = new Action[1];
+        made[0] =
+                add(
+                        "Hide " + what,
+                        () -> {
+                            boolean shown = made[0].getValue(Action.NAME).equals("Hide " + what);
+                            made[0].putValue(Action.NAME, (shown ? "Show " : "Hide ") + what);
+                            show.accept(!shown);
+                        });
     }
 
     private void move(boolean earlier) {

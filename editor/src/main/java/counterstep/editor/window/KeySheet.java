@@ -17,6 +17,7 @@ final class KeySheet {
             List.of(
                     new String[] {"Arrow keys", "move the selection along the steps"},
                     new String[] {"F2", "rename the selected step"},
+                    new String[] {"Enter", "on a proposed link, accept it"},
                     new String[] {"Delete", "delete what is selected"},
                     new String[] {"Double click", "add a step; on a title, rename it"},
                     new String[] {"Drag from an edge", "link a step to another"},

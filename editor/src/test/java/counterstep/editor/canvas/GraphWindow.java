@@ -64,6 +64,11 @@ final class GraphWindow implements AutoCloseable {
         settle();
     }
 
+    void showProposed(boolean shown) {
+        GuiActionRunner.execute(() -> opened.graph().showProposed(shown));
+        settle();
+    }
+
     /** Waits until what is drawn is derived from what lies on the desk. */
     private void settle() {
         robot.waitForIdle();

@@ -37,7 +37,7 @@ class LinkRoutingTest {
 
     private Route route(StepId from, StepId to) {
         LinkEnds link = new LinkEnds(from, to);
-        return LinkRouting.of(cards, List.of(link), Set.of(link)).get(link);
+        return LinkRouting.of(cards, List.of(link), Set.of(link), Set.of()).get(link);
     }
 
     @Test
@@ -81,7 +81,7 @@ class LinkRoutingTest {
     void aLinkToAStepThatIsNotDrawnIsLeftOut() {
         LinkEnds link = new LinkEnds(step(true, 0), new StepId("s99"));
 
-        assertEquals(Map.of(), LinkRouting.of(cards, List.of(link), Set.of()));
+        assertEquals(Map.of(), LinkRouting.of(cards, List.of(link), Set.of(), Set.of()));
     }
 
     static LongStream seeds() {
@@ -99,7 +99,8 @@ class LinkRoutingTest {
 
         List<Route> routes =
                 List.copyOf(
-                        LinkRouting.of(cards, someLinks(all, new Random(seed)), Set.of()).values());
+                        LinkRouting.of(cards, someLinks(all, new Random(seed)), Set.of(), Set.of())
+                                .values());
 
         assertEquals(12, routes.size());
         for (Route route : routes) {
