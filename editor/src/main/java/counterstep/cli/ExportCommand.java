@@ -21,7 +21,8 @@ import picocli.CommandLine.TypeConversionException;
 /** Writes a procedure in the formats that leave the program. */
 @Command(
         name = "export",
-        description = "Writes the guide or the review report and prints the path of each file written.")
+        description =
+                "Writes the guide or the review report and prints the path of each file written.")
 final class ExportCommand implements Callable<Integer> {
     private final PrintStream out;
 

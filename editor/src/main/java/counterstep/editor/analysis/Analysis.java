@@ -92,6 +92,7 @@ public record Analysis(
                 review,
                 precedence,
                 reduction,
+                implied,
                 criticalPath,
                 tooling,
                 toolChanges,

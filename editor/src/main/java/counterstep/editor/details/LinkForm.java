@@ -1,7 +1,10 @@
 package counterstep.editor.details;
 
 import counterstep.editor.form.Form;
+import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.PlainText;
+import counterstep.editor.theme.Type;
+import counterstep.editor.theme.WrappedText;
 import counterstep.model.Index;
 import counterstep.model.LinkEnds;
 import counterstep.model.StepId;
@@ -9,7 +12,6 @@ import java.awt.Dimension;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
-import javax.swing.JTextArea;
 
 /** What a link says, where it comes from and why; a button to delete it, or to accept it. */
 final class LinkForm {
@@ -17,7 +19,7 @@ final class LinkForm {
     private final JLabel before = PlainText.in(new JLabel());
     private final JLabel after = PlainText.in(new JLabel());
     private final JLabel origin = new JLabel();
-    private final JTextArea reason = new JTextArea();
+    private final WrappedText reason = new WrappedText(Palette.INK, Type.BODY);
     private final JButton accept = new JButton("Accept link");
     private final JButton remove = new JButton("Delete link");
 
@@ -29,11 +31,6 @@ final class LinkForm {
         accept.setName("Accept link");
         remove.setName("Delete link");
         reason.setName("reason of the link");
-        reason.setEditable(false);
-        reason.setFocusable(false);
-        reason.setLineWrap(true);
-        reason.setWrapStyleWord(true);
-        reason.setOpaque(false);
         reason.setMinimumSize(new Dimension(40, 20));
         accept.addActionListener(event -> accepted.run());
         remove.addActionListener(event -> deleted.run());
