@@ -15,6 +15,7 @@ module counterstep.model {
     exports counterstep.json;
     exports counterstep.ledger;
     exports counterstep.links;
+    exports counterstep.mending;
     exports counterstep.mirror;
     exports counterstep.model;
     exports counterstep.plan;

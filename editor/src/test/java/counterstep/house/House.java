@@ -22,7 +22,7 @@ final class House {
             List.of(
                     List.of("model", "input"),
                     List.of("edit", "handbook", "links", "words", "json"),
-                    List.of("ledger", "plan", "toolchange", "store"),
+                    List.of("ledger", "mending", "plan", "toolchange", "store"),
                     List.of("mirror", "implied", "check"),
                     List.of(
                             "check.completeness",

@@ -11,6 +11,14 @@ public interface Check {
     Stream<Finding> examine(Facts facts);
 
     /**
+     * Whether it tells of conditions that fail, or of how all ends, when the steps are done in the
+     * order of the facts; then it is asked again in other orders that go wrong.
+     */
+    default boolean dependsOnOrder() {
+        return false;
+    }
+
+    /**
      * Changes that may mend one of its findings, the best first; they are tried before they are
      * offered, so a candidate need not be sure.
      */

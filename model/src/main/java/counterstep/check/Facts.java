@@ -1,5 +1,6 @@
 package counterstep.check;
 
+import counterstep.ledger.EveryOrder;
 import counterstep.ledger.Failure;
 import counterstep.ledger.FailureKind;
 import counterstep.ledger.Happening;
@@ -27,15 +28,32 @@ public final class Facts {
     private final Phrases phrases;
     private final Precedence precedence;
     private final Tooling tooling;
+    private final EveryOrder everyOrder;
     private final List<Failed> failed = new ArrayList<>();
 
     private Facts(Procedure procedure) {
         this.index = Index.of(procedure);
-        this.ledger = Ledger.of(index);
-        this.endings = new Endings(index, ledger);
-        this.phrases = new Phrases(index);
         this.precedence = Precedence.of(procedure);
         this.tooling = Tooling.of(procedure);
+        this.phrases = new Phrases(index);
+        this.ledger = Ledger.of(index);
+        this.everyOrder = EveryOrder.of(index, precedence);
+        this.endings = new Endings(index, ledger);
+        gather();
+    }
+
+    private Facts(Facts page, List<StepId> order) {
+        this.index = page.index;
+        this.precedence = page.precedence;
+        this.tooling = page.tooling;
+        this.phrases = page.phrases;
+        this.ledger = Ledger.of(index, order);
+        this.everyOrder = page.everyOrder;
+        this.endings = new Endings(index, ledger);
+        gather();
+    }
+
+    private void gather() {
         List<Happening> happenings = ledger.happenings();
         for (int place = 0; place < happenings.size(); place++) {
             for (Failure failure : happenings.get(place).failures()) {
@@ -44,9 +62,14 @@ public final class Facts {
         }
     }
 
-    /** Derives the facts of a procedure. */
+    /** Derives the facts of a procedure, its steps done in page order. */
     public static Facts of(Procedure procedure) {
         return new Facts(procedure);
+    }
+
+    /** The facts of the same document when its steps are done in another order; each once. */
+    public Facts inOrder(List<StepId> order) {
+        return new Facts(this, order);
     }
 
     /** The document. */
@@ -69,7 +92,12 @@ public final class Facts {
         return tooling;
     }
 
-    /** The state of every item in page order. */
+    /** What fails in some order that the links allow. */
+    public EveryOrder everyOrder() {
+        return everyOrder;
+    }
+
+    /** The state of every item in the order in which the steps are done: that of the page. */
     public Ledger ledger() {
         return ledger;
     }

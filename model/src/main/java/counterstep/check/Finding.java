@@ -46,7 +46,8 @@ public record Finding(
 
     /** The same finding, as it shows in an order other than that of the page. */
     public Finding inOrder(Witness order) {
-        return new Finding(check, severity, message, steps, items, Optional.of(order), waived);
+        String told = "In some order: " + message;
+        return new Finding(check, severity, told, steps, items, Optional.of(order), waived);
     }
 
     /** Whether it is the same fault: same check, same steps and items, in any order. */

@@ -7,9 +7,11 @@ import counterstep.model.Index;
 import counterstep.model.ItemId;
 import counterstep.model.Procedure;
 import counterstep.model.Setting;
+import counterstep.model.Step;
 import counterstep.model.StepId;
 import counterstep.model.Verb;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,26 +19,32 @@ import java.util.Set;
 import java.util.function.ToIntFunction;
 
 /**
- * The state of every item after each step, replayed in page order. Where a condition fails the
- * failure is recorded and the replay goes on by plain arithmetic, so that sums over all steps stay
- * what they are in any order. Time and room: linear in actions and items.
+ * The state of every item after each step, replayed in page order or in another. Where a condition
+ * fails the failure is recorded and the replay goes on by plain arithmetic, so that sums over all
+ * steps stay what they are in any order. Time and room: linear in actions and items.
  */
 public final class Ledger {
     private final Index index;
+    private final List<StepId> order;
+    private final Map<StepId, Integer> places = new HashMap<>();
     private final Map<ItemId, Timeline> timelines;
     private final List<Happening> happenings;
     private final List<Totals> totals;
     private final Map<ItemId, SupplyHistory> supplies;
 
-    private Ledger(Index index) {
+    private Ledger(Index index, List<StepId> order) {
         this.index = index;
-        Replay replay = new Replay(index);
+        this.order = List.copyOf(order);
+        for (int place = 0; place < order.size(); place++) {
+            places.put(order.get(place), place);
+        }
+        Replay replay = new Replay(index, order);
         this.timelines = replay.timelines();
         this.happenings = replay.happenings();
         this.supplies = replay.supplies();
         this.totals = new ArrayList<>();
-        for (int page = 0; page < index.procedure().steps().size(); page++) {
-            int done = page;
+        for (int place = 0; place < order.size(); place++) {
+            int done = place;
             totals.add(
                     timelines.values().stream()
                             .map(timeline -> Totals.of(timeline.after(done)))
@@ -51,7 +59,12 @@ public final class Ledger {
 
     /** Replays a procedure that is indexed already. */
     public static Ledger of(Index index) {
-        return new Ledger(index);
+        return of(index, index.procedure().steps().stream().map(Step::id).toList());
+    }
+
+    /** Replays the steps of a procedure in another order; each once. */
+    public static Ledger of(Index index, List<StepId> order) {
+        return new Ledger(index, order);
     }
 
     /** The state in the device as it was found. */
@@ -61,7 +74,7 @@ public final class Ledger {
 
     /** The state when the step is done. */
     public ItemState after(ItemId item, StepId step) {
-        return timeline(item).after(index.page(step));
+        return timeline(item).after(place(step));
     }
 
     /** The state when all steps are done. */
@@ -73,6 +86,11 @@ public final class Ledger {
         return timelines.get(index.item(item).id());
     }
 
+    private int place(StepId step) {
+        index.page(step);
+        return places.get(step);
+    }
+
     /** Every action in replay order, with what failed. */
     public List<Happening> happenings() {
         return happenings;
@@ -80,7 +98,7 @@ public final class Ledger {
 
     /** The bench sheet's running totals when the step is done. */
     public Totals totals(StepId after) {
-        return totals.get(index.page(after));
+        return totals.get(place(after));
     }
 
     /** The totals when all steps are done. */
@@ -108,7 +126,7 @@ public final class Ledger {
 
     /** What lies on the mat, loose, open or aside when the step is done. */
     public OnTheBench onTheBench(StepId after) {
-        int page = index.page(after);
+        int page = place(after);
         return new OnTheBench(
                 lying(page, Lies::onMat),
                 lying(page, Lies::looseOrOpen),
@@ -123,7 +141,7 @@ public final class Ledger {
                     int many = count.applyAsInt(timeline.after(page));
                     if (many > 0) {
                         int since = timeline.since(page, count);
-                        StepId step = index.procedure().steps().get(since).id();
+                        StepId step = order.get(since);
                         lying.add(new Lying(item, many, step));
                     }
                 });

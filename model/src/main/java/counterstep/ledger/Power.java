@@ -5,6 +5,7 @@ import counterstep.model.EnergySource;
 import counterstep.model.Index;
 import counterstep.model.Verb;
 import counterstep.model.Wait;
+import java.util.List;
 
 /**
  * Derives from the counters which sources are isolated, and may be touched. A source is isolated by
@@ -13,10 +14,13 @@ import counterstep.model.Wait;
 final class Power {
     private final Index index;
     private final Surroundings around;
+    private final List<EnergySource> sources;
 
-    Power(Index index, Surroundings around) {
+    /** Keeps these sources; the tally has to know the items that isolate them. */
+    Power(Index index, Surroundings around, List<EnergySource> sources) {
         this.index = index;
         this.around = around;
+        this.sources = sources;
     }
 
     /** A proof comes after the wait that stands on the same action. */
@@ -28,12 +32,11 @@ final class Power {
 
     /** Any other wait runs once its action is done. */
     void after(Action action, Tally tally) {
-        around.sources().forEach(source -> isolation(source, tally));
+        sources.forEach(source -> isolation(source, tally));
         if (action.verb() != Verb.PROVE_DEAD) {
             waited(action, tally);
         }
-        around.sources()
-                .forEach(source -> tally.set(source.id(), Counter.SAFE, safe(source, tally)));
+        sources.forEach(source -> tally.set(source.id(), Counter.SAFE, safe(source, tally)));
     }
 
     private void isolation(EnergySource source, Tally tally) {
@@ -54,7 +57,7 @@ final class Power {
 
     private void waited(Action action, Tally tally) {
         int seconds = action.waiting().map(Wait::seconds).orElse(0);
-        for (EnergySource source : around.sources()) {
+        for (EnergySource source : sources) {
             int before = tally.get(source.id(), Counter.WAITED);
             boolean powerless = tally.get(source.id(), Counter.POWERLESS) > 0;
             tally.set(source.id(), Counter.WAITED, powerless ? before + seconds : 0);

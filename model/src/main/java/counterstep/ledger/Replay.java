@@ -13,7 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** One run through the steps in page order. */
+/** One run through the steps in an order. */
 final class Replay {
     private record Lack(Demand demand, int found, ItemState state) {}
 
@@ -33,18 +33,18 @@ final class Replay {
     private final Map<ItemId, SupplyHistory> supplies = new HashMap<>();
     private final List<Moment> moments = new ArrayList<>();
 
-    Replay(Index index) {
+    Replay(Index index, List<StepId> order) {
         this.index = index;
         this.rules = new Rules(index);
-        this.power = new Power(index, rules.around());
+        this.power = new Power(index, rules.around(), rules.around().sources());
         Procedure procedure = index.procedure();
         this.tally = new Tally(procedure.items());
         procedure
                 .items()
                 .forEach(item -> timelines.put(item.id(), new Timeline(StateOf.item(item, tally))));
         rules.around().sources().forEach(source -> supplies.put(source.id(), SupplyHistory.none()));
-        for (int page = 0; page < procedure.steps().size(); page++) {
-            run(page, procedure.steps().get(page));
+        for (int place = 0; place < order.size(); place++) {
+            run(place, index.step(order.get(place)));
         }
     }
 

@@ -86,8 +86,8 @@ final class Surroundings {
     }
 
     /** All sources, in the order of the items. */
-    Iterable<EnergySource> sources() {
-        return sources.values();
+    List<EnergySource> sources() {
+        return List.copyOf(sources.values());
     }
 
     /** The source and those it hangs on, nearest first; stops where they hang on each other. */

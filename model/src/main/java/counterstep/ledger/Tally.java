@@ -2,6 +2,7 @@ package counterstep.ledger;
 
 import counterstep.model.Item;
 import counterstep.model.ItemId;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,19 @@ final class Tally {
         items.forEach(item -> counters.put(item.id(), new int[WIDTH]));
     }
 
+    private Tally(Tally other) {
+        other.counters.forEach((item, row) -> counters.put(item, row.clone()));
+    }
+
+    Tally copy() {
+        return new Tally(this);
+    }
+
+    /** Whether it keeps the counters of an item. */
+    boolean knows(ItemId item) {
+        return counters.containsKey(item);
+    }
+
     int get(ItemId item, Counter counter) {
         return counters.get(item)[counter.ordinal()];
     }
@@ -28,5 +42,25 @@ final class Tally {
         int[] row = counters.get(effect.item());
         int place = effect.counter().ordinal();
         row[place] = effect.on(row[place]);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Tally tally
+                && counters.keySet().equals(tally.counters.keySet())
+                && counters.keySet().stream()
+                        .allMatch(
+                                item ->
+                                        Arrays.equals(
+                                                counters.get(item), tally.counters.get(item)));
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = 0;
+        for (Map.Entry<ItemId, int[]> entry : counters.entrySet()) {
+            hash += entry.getKey().hashCode() * 31 + Arrays.hashCode(entry.getValue());
+        }
+        return hash;
     }
 }

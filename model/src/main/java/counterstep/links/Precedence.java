@@ -1,10 +1,12 @@
 package counterstep.links;
 
 import counterstep.model.Link;
+import counterstep.model.LinkEnds;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +14,7 @@ import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * What must be done before what, by the links of a document. A link that is drawn twice counts
@@ -43,6 +46,31 @@ public final class Precedence {
         reachability = new Reachability(next);
     }
 
+    private Precedence(Precedence old, LinkEnds link) {
+        steps = old.steps;
+        pages.putAll(old.pages);
+        links = new ArrayList<>(old.links);
+        links.add(Link.drawn(link.before(), link.after()));
+        int before = page(link.before());
+        int after = page(link.after());
+        previous = with(old.previous, after, before);
+        next = with(old.next, before, after);
+        reachability = old.reachability.with(before, after);
+    }
+
+    private static List<List<Integer>> with(List<List<Integer>> lists, int place, int more) {
+        List<List<Integer>> changed = new ArrayList<>(lists);
+        SortedSet<Integer> set = new TreeSet<>(lists.get(place));
+        set.add(more);
+        changed.set(place, List.copyOf(set));
+        return changed;
+    }
+
+    /** The same with one more link, in time n² / 64. */
+    public Precedence with(LinkEnds link) {
+        return new Precedence(this, link);
+    }
+
     private List<SortedSet<Integer>> emptySets() {
         List<SortedSet<Integer>> sets = new ArrayList<>();
         steps.forEach(step -> sets.add(new TreeSet<>()));
@@ -67,6 +95,17 @@ public final class Precedence {
     /** The same by places in page order, from 0. */
     public boolean before(int earlier, int later) {
         return reachability.reaches(earlier, later);
+    }
+
+    /** The places in page order of all that must be done before a set of places, and they. */
+    public BitSet closure(BitSet places) {
+        BitSet closed = (BitSet) places.clone();
+        for (int page = 0; page < steps.size(); page++) {
+            if (reachability.leadsInto(page, places)) {
+                closed.set(page);
+            }
+        }
+        return closed;
     }
 
     /** The steps with a link to this one, in page order. */
@@ -94,9 +133,29 @@ public final class Precedence {
      * @throws IllegalStateException if the links contain a loop
      */
     public List<StepId> topological() {
-        int[] open = previous.stream().mapToInt(List::size).toArray();
+        BitSet all = new BitSet();
+        all.set(0, steps.size());
+        List<Integer> order = order(all, List.of());
+        if (order.size() < steps.size()) {
+            throw new IllegalStateException("the links contain a loop");
+        }
+        return ids(order);
+    }
+
+    /**
+     * The order of some places nearest to page order that keeps the links between them and keeps
+     * the places of a chain in the order of the chain; shorter than the set if that is a loop.
+     */
+    public List<Integer> order(BitSet places, List<Integer> chain) {
+        Map<Integer, Integer> nextInChain = new HashMap<>();
+        int[] open = new int[steps.size()];
+        for (int link = 1; link < chain.size(); link++) {
+            nextInChain.put(chain.get(link - 1), chain.get(link));
+            open[chain.get(link)]++;
+        }
         PriorityQueue<Integer> allowed = new PriorityQueue<>();
-        for (int page = 0; page < open.length; page++) {
+        for (int page = places.nextSetBit(0); page >= 0; page = places.nextSetBit(page + 1)) {
+            open[page] += (int) previous.get(page).stream().filter(places::get).count();
             if (open[page] == 0) {
                 allowed.add(page);
             }
@@ -105,16 +164,11 @@ public final class Precedence {
         while (!allowed.isEmpty()) {
             int page = allowed.remove();
             order.add(page);
-            for (int later : next.get(page)) {
-                if (--open[later] == 0) {
-                    allowed.add(later);
-                }
-            }
+            Stream.concat(next.get(page).stream(), Stream.ofNullable(nextInChain.get(page)))
+                    .filter(later -> places.get(later) && --open[later] == 0)
+                    .forEach(allowed::add);
         }
-        if (order.size() < open.length) {
-            throw new IllegalStateException("the links contain a loop");
-        }
-        return ids(order);
+        return order;
     }
 
     /** The links that page order breaks, as the document lists them. */
@@ -131,7 +185,8 @@ public final class Precedence {
         return reachability;
     }
 
-    int page(StepId step) {
+    /** Place of a step in page order, from 0. */
+    public int page(StepId step) {
         Integer page = pages.get(step);
         if (page == null) {
             throw new IllegalArgumentException("no step " + step);
@@ -139,7 +194,8 @@ public final class Precedence {
         return page;
     }
 
-    List<StepId> ids(List<Integer> places) {
+    /** The steps at these places. */
+    public List<StepId> ids(List<Integer> places) {
         return places.stream().map(steps::get).toList();
     }
 }

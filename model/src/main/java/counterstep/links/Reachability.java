@@ -10,6 +10,10 @@ import java.util.List;
 final class Reachability {
     private final BitSet[] reached;
 
+    private Reachability(BitSet... reached) {
+        this.reached = reached;
+    }
+
     Reachability(List<List<Integer>> next) {
         reached = new BitSet[next.size()];
         for (int from = 0; from < reached.length; from++) {
@@ -41,6 +45,25 @@ final class Reachability {
             reached[from].stream().filter(to -> reaches(to, from)).forEach(beyond::clear);
         }
         return beyond;
+    }
+
+    /** Whether any of these places can be reached from there. */
+    boolean leadsInto(int from, BitSet places) {
+        return reached[from].intersects(places);
+    }
+
+    /** The same with one more link. */
+    Reachability with(int before, int after) {
+        BitSet gained = (BitSet) reached[after].clone();
+        gained.set(after);
+        BitSet[] more = reached.clone();
+        for (int place = 0; place < more.length; place++) {
+            if (place == before || reached[place].get(before)) {
+                more[place] = (BitSet) reached[place].clone();
+                more[place].or(gained);
+            }
+        }
+        return new Reachability(more);
     }
 
     int size() {

@@ -1,5 +1,6 @@
 package counterstep.review;
 
+import counterstep.check.Check;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
 import counterstep.check.Fix;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The changes that mend findings. Each is tried first: it is offered only when the check that found
@@ -36,11 +38,26 @@ public final class Fixes {
 
     /** The best change that mends a finding of the review; empty where none is known. */
     public Optional<Fix> of(Finding finding) {
+        Optional<Fix> links =
+                finding.witness().isPresent()
+                        ? new OrderFixes(facts).links(finding)
+                        : Optional.empty();
+        if (links.isPresent() && facts.procedure().waivers().isEmpty()) {
+            // Links take orders away and bring none, so they mend without a trial.
+            return links;
+        }
         return AllChecks.list().stream()
                 .filter(check -> check.about().id().equals(finding.check()))
-                .flatMap(check -> check.fixes(facts, finding))
+                .flatMap(check -> candidates(check, finding, links))
                 .flatMap(fix -> tried(fix, finding).stream())
                 .findFirst();
+    }
+
+    private Stream<Fix> candidates(Check check, Finding finding, Optional<Fix> links) {
+        Stream<Fix> moves =
+                check.dependsOnOrder() ? new OrderFixes(facts).moves(finding) : Stream.empty();
+        return Stream.of(links.stream(), check.fixes(facts, finding), moves)
+                .flatMap(fixes -> fixes);
     }
 
     private Optional<Fix> tried(Fix fix, Finding finding) {

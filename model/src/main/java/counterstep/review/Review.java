@@ -8,10 +8,10 @@ import counterstep.model.Procedure;
 import counterstep.model.Severity;
 import counterstep.model.StepId;
 import counterstep.model.Waiver;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -24,13 +24,20 @@ public final class Review {
 
     private Review(Facts facts) {
         this.procedure = facts.procedure();
-        List<Finding> found =
+        List<Check> wanted =
                 Stream.concat(AllChecks.ofTheWork().stream(), Stream.of(new NoSuchCheck()))
-                        .flatMap(check -> examined(check, facts))
+                        .filter(this::wanted)
                         .toList();
+        List<Finding> onThePage = wanted.stream().flatMap(check -> check.examine(facts)).toList();
+        List<Finding> found = new ArrayList<>(onThePage);
+        found.addAll(InSomeOrder.findings(facts, wanted, onThePage));
         WaiverNoLongerApplies idle = new WaiverNoLongerApplies();
+        if (wanted(idle)) {
+            idle.examine(facts, found).forEach(found::add);
+        }
         this.findings =
-                Stream.concat(found.stream(), taken(idle, () -> idle.examine(facts, found)))
+                found.stream()
+                        .map(this::asWanted)
                         .map(finding -> finding.withWaiver(waiverOf(finding)))
                         .sorted(order(facts))
                         .toList();
@@ -64,21 +71,21 @@ public final class Review {
         return count(Severity.ERROR) == 0;
     }
 
-    private Stream<Finding> examined(Check check, Facts facts) {
-        return taken(check, () -> check.examine(facts));
+    private Optional<CheckSetting> setting(String check) {
+        return procedure.settings().stream().filter(one -> one.check().equals(check)).findFirst();
     }
 
-    /** The findings of a check at the severity that the document asks for, if it wants any. */
-    private Stream<Finding> taken(Check check, Supplier<Stream<Finding>> found) {
-        Optional<CheckSetting> setting =
-                procedure.settings().stream()
-                        .filter(one -> one.check().equals(check.about().id()))
-                        .findFirst();
-        if (setting.isEmpty()) {
-            return found.get();
-        }
-        return setting.get().severity().stream()
-                .flatMap(severity -> found.get().map(finding -> finding.withSeverity(severity)));
+    /** Whether the document leaves the check on. */
+    private boolean wanted(Check check) {
+        Optional<CheckSetting> setting = setting(check.about().id());
+        return setting.isEmpty() || setting.get().severity().isPresent();
+    }
+
+    private Finding asWanted(Finding finding) {
+        return setting(finding.check())
+                .flatMap(CheckSetting::severity)
+                .map(finding::withSeverity)
+                .orElse(finding);
     }
 
     private Optional<Waiver> waiverOf(Finding finding) {

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Test;
 final class PreviewTest {
     private final Procedure before =
             Sketch.of()
+                    .inAnyOrder()
                     .screws("f1", 5)
                     .part("p1")
                     .steps("remove f1", "take away p1", "bring in p1")

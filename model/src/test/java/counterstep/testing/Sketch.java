@@ -51,6 +51,7 @@ public final class Sketch {
     private final List<Link> links = new ArrayList<>();
     private final List<Tool> tools = new ArrayList<>();
     private Phase phase = Phase.TEARDOWN;
+    private boolean chained = true;
 
     private Sketch() {}
 
@@ -199,6 +200,12 @@ public final class Sketch {
         return this;
     }
 
+    /** Leaves the steps unlinked; else those that no link is drawn between are linked as told. */
+    public Sketch inAnyOrder() {
+        chained = false;
+        return this;
+    }
+
     private Action action(String text) {
         Verb verb =
                 Stream.of(Verb.values())
@@ -260,13 +267,15 @@ public final class Sketch {
         return Arrays.stream(values).map(ItemId::new).toList();
     }
 
-    /** The procedure as sketched. */
+    /** The procedure as sketched; where no link is drawn, each step is linked to the next. */
     public Procedure procedure() {
-        return new ProcedureDraft("sketch", TitleBlock.titled("Sketch"))
-                .items(items)
-                .tools(tools)
-                .steps(steps)
-                .links(links)
-                .procedure();
+        Procedure sketched =
+                new ProcedureDraft("sketch", TitleBlock.titled("Sketch"))
+                        .items(items)
+                        .tools(tools)
+                        .steps(steps)
+                        .links(links)
+                        .procedure();
+        return chained && links.isEmpty() ? AsTold.linked(sketched) : sketched;
     }
 }

@@ -20,6 +20,11 @@ final class LeftLoose implements Check {
     }
 
     @Override
+    public boolean dependsOnOrder() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Facts facts) {
         return facts.endings().all(Remainder.LOOSE).stream().map(ending -> finding(facts, ending));
     }

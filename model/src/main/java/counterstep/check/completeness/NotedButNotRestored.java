@@ -29,6 +29,11 @@ final class NotedButNotRestored implements Check {
     }
 
     @Override
+    public boolean dependsOnOrder() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Facts facts) {
         return facts.endings().all(Remainder.NOT_RESTORED).stream()
                 .filter(ending -> !ending.steps().isEmpty())

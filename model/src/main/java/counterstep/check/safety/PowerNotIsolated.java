@@ -34,6 +34,11 @@ final class PowerNotIsolated implements Check {
     }
 
     @Override
+    public boolean dependsOnOrder() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Facts facts) {
         List<Failed> failures =
                 facts.failures(FailureKind.ENERGY).stream()

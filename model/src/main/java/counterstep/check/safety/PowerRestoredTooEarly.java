@@ -42,6 +42,11 @@ final class PowerRestoredTooEarly implements Check {
     }
 
     @Override
+    public boolean dependsOnOrder() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Facts facts) {
         Map<Integer, Fault> faults = new TreeMap<>();
         for (EnergySource source : sources(facts)) {

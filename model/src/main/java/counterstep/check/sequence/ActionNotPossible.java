@@ -33,6 +33,11 @@ final class ActionNotPossible implements Check {
     }
 
     @Override
+    public boolean dependsOnOrder() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Facts facts) {
         List<Failed> failures =
                 facts.failures(FailureKind.PRECONDITION).stream()

@@ -33,6 +33,11 @@ final class ClosedOverUnfinished implements Check {
     }
 
     @Override
+    public boolean dependsOnOrder() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Facts facts) {
         Map<Integer, List<Failed>> faults = new LinkedHashMap<>();
         Map<ItemId, Failed> first = new LinkedHashMap<>();

@@ -18,6 +18,11 @@ final class ConnectorBeforeItsPart implements Check {
     }
 
     @Override
+    public boolean dependsOnOrder() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Facts facts) {
         return TooEarly.leads(facts, about());
     }

@@ -33,6 +33,11 @@ final class DisturbedBeforeNoted implements Check {
     }
 
     @Override
+    public boolean dependsOnOrder() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Facts facts) {
         return Failed.grouped(facts.failures(FailureKind.NOTE), Failed::about).stream()
                 .filter(fault -> !restoredWithoutNote(facts, fault.get(0).about()))

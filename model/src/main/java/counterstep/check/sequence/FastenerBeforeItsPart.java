@@ -18,6 +18,11 @@ final class FastenerBeforeItsPart implements Check {
     }
 
     @Override
+    public boolean dependsOnOrder() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Facts facts) {
         return TooEarly.holders(facts, about());
     }

@@ -4,7 +4,9 @@ import counterstep.check.About;
 import counterstep.check.Check;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.check.Fix;
 import counterstep.check.Phrases;
+import counterstep.mending.PageInOrder;
 import counterstep.model.Link;
 import counterstep.model.Severity;
 import counterstep.model.StepId;
@@ -44,6 +46,12 @@ final class PageOrderBreaksALink implements Check {
             findings.add(finding(facts, worst, fault));
         }
         return findings.stream();
+    }
+
+    @Override
+    public Stream<Fix> fixes(Facts facts, Finding finding) {
+        PageInOrder edit = new PageInOrder();
+        return Stream.of(new Fix(edit.name(), edit));
     }
 
     private static boolean onALoop(Facts facts, Link link) {

@@ -18,6 +18,11 @@ final class PartStillHeld implements Check {
     }
 
     @Override
+    public boolean dependsOnOrder() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Facts facts) {
         return StillFast.held(facts, about());
     }

@@ -18,6 +18,11 @@ final class PartStillTethered implements Check {
     }
 
     @Override
+    public boolean dependsOnOrder() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Facts facts) {
         return StillFast.tethered(facts, about());
     }

@@ -39,6 +39,11 @@ final class WorksUnderACover implements Check {
     }
 
     @Override
+    public boolean dependsOnOrder() {
+        return true;
+    }
+
+    @Override
     public Stream<Finding> examine(Facts facts) {
         Map<Integer, List<Failed>> actions =
                 facts.failures(FailureKind.REACH).stream()

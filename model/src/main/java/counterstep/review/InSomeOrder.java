@@ -1,0 +1,116 @@
+package counterstep.review;
+
+import counterstep.check.Check;
+import counterstep.check.Facts;
+import counterstep.check.Failed;
+import counterstep.check.Finding;
+import counterstep.ledger.FailureKind;
+import counterstep.ledger.Violation;
+import counterstep.ledger.Witness;
+import counterstep.model.ItemId;
+import counterstep.model.StepId;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * The faults that page order hides: for each condition that fails in some order the checks look at
+ * the document as it goes in that order, and say what they see. So a fault reads the same and is
+ * told once, wherever it shows.
+ */
+final class InSomeOrder {
+    /** One fault: a check, the step that fails, and what it fails on. */
+    private record Fault(String check, Optional<StepId> step, ItemId about) {}
+
+    /** A condition, wherever it is asked. */
+    private record Place(Optional<StepId> step, int action, FailureKind kind, ItemId about) {}
+
+    private final Facts facts;
+    private final List<Check> checks;
+    private final List<Finding> told;
+    private final List<Finding> found = new ArrayList<>();
+    private final Set<Fault> faults = new HashSet<>();
+
+    private InSomeOrder(Facts facts, List<Check> checks, List<Finding> told) {
+        this.facts = facts;
+        this.checks = checks.stream().filter(Check::dependsOnOrder).toList();
+        this.told = told;
+        Set<Place> onThePage = onThePage();
+        for (Violation violation : facts.everyOrder().violations()) {
+            if (!onThePage.contains(place(violation)) && !endsSoOnThePage(violation)) {
+                tell(violation);
+            }
+        }
+    }
+
+    /**
+     * What shows only in other orders.
+     *
+     * @param facts in page order
+     * @param checks all that the document wants
+     * @param told what they find in page order
+     */
+    static List<Finding> findings(Facts facts, List<Check> checks, List<Finding> told) {
+        return List.copyOf(new InSomeOrder(facts, checks, told).found);
+    }
+
+    private boolean endsSoOnThePage(Violation violation) {
+        return violation.step().isEmpty() && !facts.endings().of(violation.about()).isEmpty();
+    }
+
+    private Set<Place> onThePage() {
+        Set<Place> places = new HashSet<>();
+        for (FailureKind kind : FailureKind.values()) {
+            facts.allFailures(kind).stream().map(InSomeOrder::place).forEach(places::add);
+        }
+        return places;
+    }
+
+    private static Place place(Failed failed) {
+        return new Place(
+                Optional.of(failed.step()),
+                failed.happening().action(),
+                failed.failure().kind(),
+                failed.about());
+    }
+
+    private static Place place(Violation violation) {
+        return new Place(violation.step(), violation.action(), violation.kind(), violation.about());
+    }
+
+    private void tell(Violation violation) {
+        Witness witness = facts.everyOrder().witness(violation);
+        Facts then = facts.inOrder(whole(witness));
+        checks.stream()
+                .flatMap(check -> check.examine(then))
+                .filter(finding -> tells(finding, violation))
+                .filter(finding -> fresh(finding, violation))
+                .map(finding -> finding.inOrder(witness))
+                .forEach(found::add);
+    }
+
+    private boolean fresh(Finding finding, Violation violation) {
+        return Stream.concat(told.stream(), found.stream()).noneMatch(finding::sameFault)
+                && faults.add(new Fault(finding.check(), violation.step(), violation.about()));
+    }
+
+    private static boolean tells(Finding finding, Violation violation) {
+        return finding.items().contains(violation.about())
+                && violation.step().map(finding.steps()::contains).orElse(true);
+    }
+
+    /** The witness, the step that fails, then the rest as near to page order as the links allow. */
+    private List<StepId> whole(Witness witness) {
+        List<StepId> order = new ArrayList<>(witness.first());
+        witness.then().ifPresent(order::add);
+        BitSet rest = new BitSet();
+        rest.set(0, facts.procedure().steps().size());
+        order.forEach(step -> rest.clear(facts.index().page(step)));
+        order.addAll(facts.precedence().ids(facts.precedence().order(rest, List.of())));
+        return order;
+    }
+}
