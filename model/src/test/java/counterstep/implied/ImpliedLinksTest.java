@@ -38,6 +38,7 @@ final class ImpliedLinksTest {
                         "s3 s4 P1 part is held by f1 screws."),
                 proposed(
                         Sketch.of()
+                                .inAnyOrder()
                                 .screws("f1", 2)
                                 .part("p1", "f1", "", "")
                                 .steps("remove f1", "remove p1", "reinstall p1", "reinstall f1")));
@@ -45,7 +46,7 @@ final class ImpliedLinksTest {
 
     @Test
     void loosenedScrewsReleaseAPartOnlyWhereLooseIsEnough() {
-        Sketch sketch = Sketch.of().screws("f1", 2).screws("f2", 1);
+        Sketch sketch = Sketch.of().inAnyOrder().screws("f1", 2).screws("f2", 1);
         sketch.item(PartFacts.part("p1", 1, "~f1 f2", "", ""));
         assertEquals(
                 List.of(
@@ -56,7 +57,8 @@ final class ImpliedLinksTest {
 
     @Test
     void aCaptiveScrewReleasesItsPartWhenLoose() {
-        Sketch sketch = Sketch.of().item(Screws.captive("f1", 2)).part("p1", "f1", "", "");
+        Sketch sketch =
+                Sketch.of().inAnyOrder().item(Screws.captive("f1", 2)).part("p1", "f1", "", "");
         assertEquals(
                 List.of(
                         "s1 s2 P1 part is held by f1 screws.",
@@ -76,6 +78,7 @@ final class ImpliedLinksTest {
                         "s4 s6 P1 part: bring in before return."),
                 proposed(
                         Sketch.of()
+                                .inAnyOrder()
                                 .connectors("c1", 1)
                                 .part("p1", "", "c1", "")
                                 .steps(
@@ -99,6 +102,7 @@ final class ImpliedLinksTest {
                         "s5 s6 P1 part covers f1 screws."),
                 proposed(
                         Sketch.of()
+                                .inAnyOrder()
                                 .connectors("c1", 1)
                                 .screws("f1", 2)
                                 .part("p1", "", "", "c1 f1")
@@ -113,7 +117,7 @@ final class ImpliedLinksTest {
 
     @Test
     void workComesBetweenTheProofAndThePowerAndAPoweredTestIsExempt() {
-        Sketch sketch = Sketch.of().connectors("c1", 1);
+        Sketch sketch = Sketch.of().inAnyOrder().connectors("c1", 1);
         sketch.item(PartFacts.source("e1", "c1", "", "", 60));
         assertEquals(
                 List.of(
@@ -135,7 +139,7 @@ final class ImpliedLinksTest {
 
     @Test
     void openingTheConnectorOfASourceIsolatesWhatHangsOnItToo() {
-        Sketch sketch = Sketch.of().connectors("c1", 2).screws("f1", 1);
+        Sketch sketch = Sketch.of().inAnyOrder().connectors("c1", 2).screws("f1", 1);
         sketch.item(PartFacts.source("e1", "", "c1", "", 0));
         sketch.item(PartFacts.source("e2", "f1", "", "e1", 0));
         assertEquals(
@@ -162,6 +166,7 @@ final class ImpliedLinksTest {
                         "s3 s4 G1 height belongs to p1 part."),
                 proposed(
                         Sketch.of()
+                                .inAnyOrder()
                                 .part("p1")
                                 .setting("g1", "p1")
                                 .steps("note g1", "move aside p1", "return p1", "restore g1")));
@@ -175,6 +180,7 @@ final class ImpliedLinksTest {
                         "s2 s3 F1 screws: remove before reinstall."),
                 proposed(
                         Sketch.of()
+                                .inAnyOrder()
                                 .screws("f1", 4)
                                 .steps(
                                         "remove f1 2",
@@ -191,6 +197,7 @@ final class ImpliedLinksTest {
                         "s2 s3 F1 screws: discard before fit new."),
                 proposed(
                         Sketch.of()
+                                .inAnyOrder()
                                 .screws("f1", 2)
                                 .steps("remove f1", "discard f1", "fit new f1")));
     }
@@ -205,6 +212,7 @@ final class ImpliedLinksTest {
                         "s4 s5 P1 part is held by j1 joint."),
                 proposed(
                         Sketch.of()
+                                .inAnyOrder()
                                 .joint("j1")
                                 .part("p1", "j1", "", "")
                                 .steps(
@@ -219,6 +227,7 @@ final class ImpliedLinksTest {
     void whatIsDrawnOrFollowsFromTheDrawingIsNotProposed() {
         Sketch sketch =
                 Sketch.of()
+                        .inAnyOrder()
                         .screws("f1", 2)
                         .part("p1", "f1", "", "")
                         .steps("remove f1", "check", "remove p1", "reinstall p1", "reinstall f1")
@@ -237,6 +246,7 @@ final class ImpliedLinksTest {
         ImpliedLinks links =
                 ImpliedLinks.of(
                         Sketch.of()
+                                .inAnyOrder()
                                 .screws("f1", 2)
                                 .part("p1", "f1", "", "")
                                 .steps("remove f1", "remove p1", "reinstall p1", "reinstall f1")
@@ -257,6 +267,7 @@ final class ImpliedLinksTest {
                 List.of(),
                 proposed(
                         Sketch.of()
+                                .inAnyOrder()
                                 .screws("f1", 2)
                                 .part("p1", "f1", "", "")
                                 .steps("remove p1", "remove f1")));

@@ -119,7 +119,7 @@ final class HazardTooLate implements Check {
     }
 
     private Finding inSomeOrder(Facts facts, Earlier orders, Late late) {
-        return finding(facts, List.of(late), "; before it, in some order,")
+        return finding(facts, List.of(late), "; before it")
                 .inOrder(orders.witness(late.unwarned().step(), late.item()));
     }
 

@@ -88,7 +88,7 @@ final class NoStaticPrecaution implements Check {
                 phrases.step(touch.step())
                         + touch.verb()
                         + phrases.name(touch.item())
-                        + ", and may come before "
+                        + " before "
                         + phrases.step(guard)
                         + ", which guards against static.";
         return finding(message, touch, List.of(guard));

@@ -48,8 +48,8 @@ final class HazardTooLateTest {
     void inEveryOrderThatTheLinksAllow() {
         assertEquals(
                 List.of(
-                        "hazard-too-late [s1, s2] [c1] The WARNING on c1 plugs comes in step 1;"
-                                + " before it, in some order, step 2 acts on it."),
+                        "hazard-too-late [s1, s2] [c1] In some order: The WARNING on c1 plugs"
+                                + " comes in step 1; before it step 2 acts on it."),
                 Found.in(freeOfTheOther()));
         assertMended("Move to step 2", freeOfTheOther());
     }

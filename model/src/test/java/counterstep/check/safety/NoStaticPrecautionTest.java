@@ -81,7 +81,7 @@ final class NoStaticPrecautionTest {
     void aStrapThatMayComeLaterIsTold() {
         assertEquals(
                 List.of(
-                        "no-static-precaution [s2, s1] [c1] Step 2 opens lead, and may come before"
+                        "no-static-precaution [s2, s1] [c1] In some order: Step 2 opens lead before"
                                 + " step 1, which guards against static."),
                 Found.in(unlinked()));
     }
