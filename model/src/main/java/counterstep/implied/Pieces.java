@@ -21,6 +21,7 @@ import java.util.stream.IntStream;
  */
 final class Pieces {
     private final Index index;
+    private final Needs needs;
     private final List<Act> acts = new ArrayList<>();
     private final List<Asking> askings = new ArrayList<>();
     private final Map<ItemId, List<Piece>> pieces = new HashMap<>();
@@ -35,7 +36,7 @@ final class Pieces {
         for (Step step : index.procedure().steps()) {
             step.actions().forEach(action -> acts.add(new Act(acts.size(), step.id(), action)));
         }
-        Needs needs = Needs.of(index);
+        this.needs = Needs.of(index);
         for (Act act : acts) {
             act.action().item().ifPresent(item -> move(act, index.item(item)));
             needs.of(act.action()).forEach(need -> askings.add(new Asking(act, need)));
@@ -58,6 +59,10 @@ final class Pieces {
 
     Index index() {
         return index;
+    }
+
+    Needs needs() {
+        return needs;
     }
 
     /** All actions in page order. */

@@ -91,7 +91,7 @@ final class Supply {
     /** What is isolated already is not isolated again. */
     private void isolation(EnergySource source, Act act) {
         Supplier<String> reason = () -> sentences.isolatedOnce(source.id());
-        for (EnergySource link : chain(source)) {
+        for (EnergySource link : pieces.needs().chain(source)) {
             home(link.id(), act, reason);
             link.isolatedBy().ifPresent(plug -> home(plug, act, reason));
         }
@@ -106,28 +106,12 @@ final class Supply {
 
     private Optional<Isolation> isolationAt(EnergySource source, Act act) {
         List<Isolation> found = new ArrayList<>();
-        for (EnergySource link : chain(source)) {
+        for (EnergySource link : pieces.needs().chain(source)) {
             Isolation.of(pieces.of(link.id()), act).ifPresent(found::add);
             link.isolatedBy()
                     .flatMap(plug -> Isolation.of(pieces.of(plug), act))
                     .ifPresent(found::add);
         }
         return found.stream().max(Comparator.comparingInt(Isolation::until));
-    }
-
-    /** The source and those it hangs on, nearest first; stops where they hang on each other. */
-    private List<EnergySource> chain(EnergySource source) {
-        List<EnergySource> chain = new ArrayList<>();
-        Optional<EnergySource> next = Optional.of(source);
-        while (next.isPresent() && !chain.contains(next.get())) {
-            chain.add(next.get());
-            next =
-                    next.get()
-                            .dependsOn()
-                            .map(pieces.index()::item)
-                            .filter(EnergySource.class::isInstance)
-                            .map(EnergySource.class::cast);
-        }
-        return chain;
     }
 }

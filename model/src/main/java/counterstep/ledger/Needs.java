@@ -1,8 +1,10 @@
 package counterstep.ledger;
 
 import counterstep.model.Action;
+import counterstep.model.EnergySource;
 import counterstep.model.Index;
 import counterstep.model.ItemId;
+import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -20,11 +22,13 @@ public final class Needs {
     public record Need(FailureKind kind, ItemId about, boolean looseIsEnough) {}
 
     private final Index index;
+    private final Surroundings around;
     private final Conditions conditions;
 
     private Needs(Index index) {
         this.index = index;
-        this.conditions = new Conditions(index, new Surroundings(index.procedure().items()));
+        this.around = new Surroundings(index.procedure().items());
+        this.conditions = new Conditions(index, around);
     }
 
     /** The needs of the actions of a document. */
@@ -38,6 +42,11 @@ public final class Needs {
                 .flatMap(item -> conditions.of(action, item))
                 .map(Needs::need)
                 .distinct();
+    }
+
+    /** A source and those it hangs on, nearest first; stops where they hang on each other. */
+    public List<EnergySource> chain(EnergySource source) {
+        return around.chain(source);
     }
 
     private static Need need(Demand demand) {

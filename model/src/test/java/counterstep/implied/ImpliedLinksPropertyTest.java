@@ -44,6 +44,33 @@ final class ImpliedLinksPropertyTest {
         }
     }
 
+    @Test
+    void eachProposalOfATeardownIsNeeded() {
+        for (long seed = 0; seed < PROCEDURES / 10; seed++) {
+            Procedure procedure = RandomTeardown.of(1 + (int) (seed % 4), seed).procedure();
+            List<ImpliedLink> proposals = ImpliedLinks.of(procedure).proposals();
+            for (ImpliedLink proposal : proposals) {
+                Procedure turned = turned(procedure, proposal, proposals);
+                assertTrue(failing(turned).isPresent(), () -> proposal + " is not needed");
+            }
+        }
+    }
+
+    /** In an order that keeps all proposals but one, and breaks that. */
+    private static Procedure turned(
+            Procedure procedure, ImpliedLink one, List<ImpliedLink> proposals) {
+        List<Link> links = new ArrayList<>();
+        links.add(Link.drawn(one.ends().after(), one.ends().before()));
+        proposals.stream()
+                .filter(other -> !other.equals(one))
+                .forEach(other -> links.add(other.accepted()));
+        Precedence precedence = Precedence.of(procedure.draft().links(links).procedure());
+        return procedure
+                .draft()
+                .steps(precedence.topological().stream().map(procedure::step).toList())
+                .procedure();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {Samples.STICK_UNIT, Samples.SUPPLY_FAN})
     void noOrderOfASampleHasAnErrorWhenTheImpliedLinksStandForTheDrawnOnes(String name) {

@@ -23,7 +23,7 @@ final class LinkPainter {
         boolean following = scene.following().contains(route.link());
         boolean selected = scene.selection().links().contains(route.link());
         graphics.setColor(color(route, selected, following).color());
-        float width = route.critical() ? 2.4f : following ? 0.9f : 1.4f;
+        float width = route.critical() ? 2.4f : following ? 0.9f : proposed ? 1.1f : 1.4f;
         graphics.setStroke(stroke(selected ? width + 1 : width, proposed));
         List<Point2D> points = route.points();
         Point2D end = points.get(points.size() - 1);

@@ -12,9 +12,18 @@ import java.util.stream.Collectors;
 final class LinkReason {
     private LinkReason() {}
 
-    /** Why it must hold, and from which links it follows already; empty where neither. */
+    /**
+     * Why it must hold, why rather the opposite must, and from which links it follows already;
+     * empty where none of these.
+     */
     static String of(LinkEnds link, Analysis analysis, Index index) {
-        String reason = analysis.implied().reason(link).orElse("");
+        LinkEnds turned = new LinkEnds(link.after(), link.before());
+        String opposite =
+                analysis.implied()
+                        .reason(turned)
+                        .map("The items ask for the opposite. "::concat)
+                        .orElse("");
+        String reason = analysis.implied().reason(link).orElse(opposite);
         String way =
                 analysis.reduction().following().contains(link)
                         ? way(analysis.reduction().way(link), index)

@@ -157,6 +157,28 @@ final class ProposedLinksTest {
     }
 
     @Test
+    void detailsTellThatADrawnLinkFollowsFromOthersOrIsTurnedRound() {
+        opened(
+                lid().draft()
+                        .links(
+                                List.of(
+                                        drawn(RELEASE),
+                                        drawn(AWAY_AND_BACK),
+                                        drawn(ends(1, 3)),
+                                        drawn(ends(4, 3))))
+                        .procedure());
+        select(Selection.of(ends(1, 3)));
+        frame.textBox("reason of the link").requireText("Follows from 1 → 2 → 3.");
+        select(Selection.of(ends(4, 3)));
+        frame.textBox("reason of the link")
+                .requireText("The items ask for the opposite. P1 part is held by f1 screws.");
+    }
+
+    private static Link drawn(LinkEnds ends) {
+        return Link.drawn(ends.before(), ends.after());
+    }
+
+    @Test
     void enterOnASelectedProposalAcceptsIt() {
         select(Selection.of(AWAY_AND_BACK));
         GuiActionRunner.execute(
