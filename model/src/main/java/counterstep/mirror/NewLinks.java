@@ -28,7 +28,10 @@ final class NewLinks {
     private final Precedence before;
     private final List<Step> steps;
     private final Map<StepId, Integer> pages = new HashMap<>();
+    private final Set<StepId> old;
     private final Map<LinkEnds, LinkOrigin> wanted = new LinkedHashMap<>();
+    private final Map<StepId, Set<StepId>> wantedBefore = new HashMap<>();
+    private final Map<StepId, Set<StepId>> wantedAfter = new HashMap<>();
 
     /**
      * @param before what the links allowed before
@@ -37,6 +40,7 @@ final class NewLinks {
     NewLinks(Precedence before, List<Step> steps) {
         this.before = before;
         this.steps = steps;
+        this.old = new HashSet<>(before.steps());
         steps.forEach(step -> pages.put(step.id(), pages.size()));
     }
 
@@ -46,15 +50,15 @@ final class NewLinks {
 
     /** Whether the old links put one old step before another. */
     boolean were(StepId earlier, StepId later) {
-        return before.steps().contains(earlier)
-                && before.steps().contains(later)
-                && before.before(earlier, later);
+        return old.contains(earlier) && old.contains(later) && before.before(earlier, later);
     }
 
     /** Wants a link, unless it would run against the page: so no loop arises. */
     void add(StepId earlier, StepId later, LinkOrigin origin) {
         if (page(earlier) < page(later) && !runsBack(earlier, later)) {
             wanted.merge(new LinkEnds(earlier, later), origin, NewLinks::stronger);
+            wantedBefore.computeIfAbsent(later, step -> new HashSet<>()).add(earlier);
+            wantedAfter.computeIfAbsent(earlier, step -> new HashSet<>()).add(later);
         }
     }
 
@@ -79,30 +83,33 @@ final class NewLinks {
                 .forEach(other -> add(gate, other, LinkOrigin.DRAWN));
     }
 
+    /** Whether a step is known to come after another one of the way back. */
     boolean follows(StepId step) {
-        return wanted.keySet().stream()
-                .anyMatch(link -> link.after().equals(step) && !opening(link.before()));
+        return !before(step).isEmpty();
+    }
+
+    private List<StepId> before(StepId step) {
+        return wantedBefore.getOrDefault(step, Set.of()).stream()
+                .filter(one -> !opening(one))
+                .toList();
     }
 
     /** Whether a step that a new one follows comes before a later one. */
     boolean leadsOver(StepId fresh, StepId later) {
-        return wanted.keySet().stream()
-                .filter(link -> link.after().equals(fresh) && !opening(link.before()))
-                .anyMatch(link -> were(link.before(), later));
+        return before(fresh).stream().anyMatch(one -> were(one, later));
     }
 
     /** Whether a step is known to come before another one of reassembly. */
     boolean leads(StepId step) {
-        return wanted.keySet().stream()
-                .anyMatch(link -> link.before().equals(step) && !trial(link.after()));
-    }
-
-    private boolean trial(StepId step) {
-        return steps.get(page(step)).phase() == Phase.VERIFY;
+        return wantedAfter.getOrDefault(step, Set.of()).stream().anyMatch(one -> !trial(one));
     }
 
     private boolean opening(StepId step) {
         return steps.get(page(step)).phase().compareTo(Phase.REASSEMBLY) < 0;
+    }
+
+    private boolean trial(StepId step) {
+        return steps.get(page(step)).phase() == Phase.VERIFY;
     }
 
     /** The last steps before reassembly: no other of them comes after. */
@@ -124,12 +131,10 @@ final class NewLinks {
     /** The document with the links that no others imply, old ones in their old order. */
     Procedure in(Procedure procedure) {
         List<Link> all = new ArrayList<>(procedure.links());
+        all.forEach(link -> wanted.remove(link.ends()));
         wanted.forEach(
-                (ends, origin) -> {
-                    if (all.stream().noneMatch(link -> link.ends().equals(ends))) {
-                        all.add(new Link(ends.before(), ends.after(), origin, Extras.NONE));
-                    }
-                });
+                (ends, origin) ->
+                        all.add(new Link(ends.before(), ends.after(), origin, Extras.NONE)));
         Procedure full = procedure.draft().links(all).procedure();
         Set<LinkEnds> following = new HashSet<>(Reduction.of(Precedence.of(full)).following());
         following.removeAll(Reduction.of(before).following()); // the writer's business
