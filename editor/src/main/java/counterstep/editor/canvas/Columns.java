@@ -100,7 +100,12 @@ record Columns(Map<StepId, Point2D> places, List<Rung> rungs, List<EmptyPlace> e
             if (cards.containsKey(empty.left()) && !counts.isEmpty()) {
                 Point2D box = corner(false, empty.row());
                 boxes.add(
-                        new EmptyBox(box.getX(), box.getY(), words.mark(counts), words.of(counts)));
+                        new EmptyBox(
+                                empty.left(),
+                                box.getX(),
+                                box.getY(),
+                                words.mark(counts),
+                                words.of(counts)));
             }
         }
         return boxes;

@@ -10,8 +10,10 @@ import counterstep.edit.PlaceSteps;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.Selection;
 import counterstep.implied.ImpliedLink;
+import counterstep.mirror.DrawCounterstep;
 import counterstep.model.CanvasPoint;
 import counterstep.model.LinkEnds;
+import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.awt.geom.Point2D;
@@ -30,16 +32,24 @@ final class Commands {
     private final StepCells cells;
     private final Viewpoint viewpoint;
     private final TitleEditor titles;
+    private final EmptyPlaces empty;
     private final Runnable redraw;
 
     /**
      * @param redraw draws the state again, for an edit that was refused
      */
-    Commands(Desk desk, StepCells cells, Viewpoint viewpoint, TitleEditor titles, Runnable redraw) {
+    Commands(
+            Desk desk,
+            StepCells cells,
+            Viewpoint viewpoint,
+            TitleEditor titles,
+            EmptyPlaces empty,
+            Runnable redraw) {
         this.desk = desk;
         this.cells = cells;
         this.viewpoint = viewpoint;
         this.titles = titles;
+        this.empty = empty;
         this.redraw = redraw;
     }
 
@@ -81,8 +91,8 @@ final class Commands {
         List.copyOf(desk.state().selection().steps()).stream().findFirst().ifPresent(this::rename);
     }
 
-    /** What Enter does: accepts a proposed link that is selected; else renames the step. */
-    void acceptOrRename() {
+    /** Accepts a proposed link that is selected; else renames the step. */
+    private void acceptOrRename() {
         if (desk.state().selection().links().isEmpty()) {
             renameSelected();
         } else {
@@ -108,6 +118,34 @@ final class Commands {
         return selection.links().contains(link)
                 || selection.steps().contains(link.before())
                 || selection.steps().contains(link.after());
+    }
+
+    /** Draws in the empty place where the keys are, else accepts or renames. */
+    void enter() {
+        empty.entered()
+                .ifPresentOrElse(step -> drawCountersteps(Set.of(step)), this::acceptOrRename);
+    }
+
+    /** Draws what undoes some steps, or all where none is named, and selects what was drawn. */
+    boolean drawCountersteps(Set<StepId> steps) {
+        Procedure before = desk.state().procedure();
+        DrawCounterstep draw = DrawCounterstep.of(before, steps);
+        apply(draw);
+        Set<Step> old = Set.copyOf(before.steps());
+        Set<StepId> drawn =
+                desk.state().procedure().steps().stream()
+                        .filter(step -> !old.contains(step))
+                        .map(Step::id)
+                        .collect(Collectors.toCollection(LinkedHashSet::new));
+        if (!drawn.isEmpty()) {
+            desk.select(Selection.ofSteps(drawn));
+            reveal(drawn.iterator().next());
+        }
+        return !drawn.isEmpty();
+    }
+
+    boolean drawSelected() {
+        return drawCountersteps(desk.state().selection().steps());
     }
 
     void deleteSelected() {
@@ -165,6 +203,10 @@ final class Commands {
 
     /** Selects the nearest step in a direction; the first of all where none is selected. */
     void go(int right, int down) {
+        if (right > 0 && empty.enter() || right < 0 && empty.leave()) {
+            return;
+        }
+        empty.leave();
         Optional<Card> now =
                 desk.state().selection().steps().stream().findFirst().flatMap(cells.scene()::card);
         Optional<Card> next =

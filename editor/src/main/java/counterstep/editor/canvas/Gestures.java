@@ -29,6 +29,7 @@ final class Gestures extends MouseAdapter {
     private final Viewpoint viewpoint;
     private final Feedback feedback;
     private final Commands commands;
+    private final EmptyPlaces empty;
     private final Panning panning;
     private Optional<Point> pressedAt = Optional.empty();
     private Optional<Drag> begun = Optional.empty();
@@ -40,13 +41,15 @@ final class Gestures extends MouseAdapter {
             GraphPane pane,
             Viewpoint viewpoint,
             Feedback feedback,
-            Commands commands) {
+            Commands commands,
+            EmptyPlaces empty) {
         this.desk = desk;
         this.cells = cells;
         this.pane = pane;
         this.viewpoint = viewpoint;
         this.feedback = feedback;
         this.commands = commands;
+        this.empty = empty;
         this.panning = new Panning(pane, viewpoint);
     }
 
@@ -78,7 +81,10 @@ final class Gestures extends MouseAdapter {
         Point2D at = viewpoint.toScene(event.getPoint());
         Optional<Card> card = cells.scene().cardAt(at, 0);
         Optional<Point2D> handle = feedback.handleAt(at);
-        if (handle.isPresent() && event.getClickCount() == 1) {
+        Optional<StepId> undone = empty.at(at);
+        if (undone.isPresent()) {
+            commands.drawCountersteps(Set.of(undone.get()));
+        } else if (handle.isPresent() && event.getClickCount() == 1) {
             begin(
                     event,
                     new Drag.Linking(
@@ -233,8 +239,13 @@ final class Gestures extends MouseAdapter {
         if (feedback.handleAt(at).isEmpty()) {
             feedback.hover(cells.scene().cardAt(at, 0).map(Card::step));
         }
-        boolean handle = feedback.handleAt(at).isPresent();
-        int shape = handle ? Cursor.CROSSHAIR_CURSOR : Cursor.DEFAULT_CURSOR;
+        empty.hover(at);
+        int shape =
+                empty.isHovered()
+                        ? Cursor.HAND_CURSOR
+                        : feedback.handleAt(at).isPresent()
+                                ? Cursor.CROSSHAIR_CURSOR
+                                : Cursor.DEFAULT_CURSOR;
         if (!panning.ready()) {
             pane.getGraphControl().setCursor(Cursor.getPredefinedCursor(shape));
         }

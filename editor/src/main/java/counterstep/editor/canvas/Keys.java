@@ -21,7 +21,7 @@ final class Keys {
         on("LEFT", () -> commands.go(-1, 0));
         on("RIGHT", () -> commands.go(1, 0));
         on("F2", commands::renameSelected);
-        on("ENTER", commands::acceptOrRename);
+        on("ENTER", commands::enter);
         on("INSERT", commands::addAfterSelection);
         on("DELETE", commands::deleteSelected);
         on("BACK_SPACE", commands::deleteSelected);

@@ -32,6 +32,7 @@ public final class StepGraph extends JPanel {
     private final Rungs rungs = new Rungs();
     private final Feedback feedback = new Feedback(cells, () -> pane.getGraphControl().repaint());
     private final ReplayMarks replay = new ReplayMarks();
+    private final EmptyPlaces empty;
     private final TitleEditor titles;
     private final Commands commands;
     private final Gestures gestures;
@@ -45,16 +46,18 @@ public final class StepGraph extends JPanel {
         super(new BorderLayout());
         this.desk = desk;
         this.titles = new TitleEditor(desk, pane, viewpoint);
-        this.commands = new Commands(desk, cells, viewpoint, titles, this::redraw);
+        this.empty = new EmptyPlaces(desk, cells, () -> pane.getGraphControl().repaint());
+        this.commands = new Commands(desk, cells, viewpoint, titles, empty, this::redraw);
         pane.setColumnHeaderView(heads);
         pane.addUnder(graphics -> rungs.paint(graphics, cells.scene(), viewpoint.zoom()));
         pane.addOver(graphics -> replay.paint(graphics, cells.scene()));
+        pane.addUnder(graphics -> empty.paint(graphics, viewpoint.zoom()));
         pane.addOver(feedback::paint);
         pane.addOver(this::paintInvitation);
         cells.paintBy(this::paintCell);
         add(overview);
         add(pane);
-        gestures = new Gestures(desk, cells, pane, viewpoint, feedback, commands);
+        gestures = new Gestures(desk, cells, pane, viewpoint, feedback, commands, empty);
         gestures.install();
         new Keys(pane.getGraphControl()).install(commands, viewpoint, gestures);
         viewpoint.onChange(heads::repaint);
@@ -109,6 +112,16 @@ public final class StepGraph extends JPanel {
         commands.deleteSelected();
     }
 
+    /**
+     * Draws what undoes the selected steps, or all steps where none is selected, as far as nothing
+     * undoes them yet, and selects it.
+     *
+     * @return whether anything was missing
+     */
+    public boolean drawCountersteps() {
+        return commands.drawSelected();
+    }
+
     /** Selects all steps. */
     public void selectAll() {
         commands.selectAll();
@@ -145,6 +158,15 @@ public final class StepGraph extends JPanel {
     /** Where a step stands on the scrolled surface. */
     Optional<Rectangle> boundsOf(StepId step) {
         return cells.scene().card(step).map(Card::box).map(viewpoint::toControl);
+    }
+
+    /** Where the verb in the empty place beside a step stands on the scrolled surface. */
+    Optional<Rectangle> verbBeside(StepId step) {
+        return cells.scene().emptyBoxes().stream()
+                .filter(box -> box.off().equals(step))
+                .map(EmptyPlaces::verb)
+                .map(viewpoint::toControl)
+                .findFirst();
     }
 
     /** Hands in a title that is being typed. */

@@ -19,6 +19,7 @@ final class ActionBar extends JPanel {
         left.add(button(commands.addStep(), "Add step", "word"));
         JPanel right = new JPanel(new FlowLayout(FlowLayout.TRAILING, 4, 10));
         right.setOpaque(false);
+        right.add(button(commands.drawCounterstep(), "Draw counterstep", "word"));
         right.add(button(commands.export(), "Export guide", "main"));
         add(left, BorderLayout.LINE_START);
         add(right, BorderLayout.LINE_END);

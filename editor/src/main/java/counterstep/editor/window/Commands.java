@@ -38,6 +38,7 @@ final class Commands {
 
     private final List<Entry> entries = new ArrayList<>();
     private final Desk desk;
+    private final Consumer<String> tell;
     private List<String> menu = List.of();
     private int group;
     private Action undo;
@@ -46,6 +47,7 @@ final class Commands {
     private Action addStep;
     private Action acceptProposed;
     private Action dropAsTold;
+    private Action drawCounterstep;
 
     Commands(
             Desk desk,
@@ -55,8 +57,10 @@ final class Commands {
             FindingsPanel findings,
             FixWork fixes,
             Runnable quit,
-            Runnable keys) {
+            Runnable keys,
+            Consumer<String> tell) {
         this.desk = desk;
+        this.tell = tell;
         files(documents, exports, quit);
         edits(graph);
         drawing(graph);
@@ -100,6 +104,7 @@ final class Commands {
     private void drawing(StepGraph graph) {
         begin("Draw");
         addStep = add("Add step", "ctrl ENTER", graph::addStep);
+        drawCounterstep = add("Draw counterstep", "ctrl R", () -> draw(graph));
         group++;
         add("Move step earlier", "alt UP", () -> move(true));
         add("Move step later", "alt DOWN", () -> move(false));
@@ -175,6 +180,16 @@ final class Commands {
                         });
     }
 
+    private void draw(StepGraph graph) {
+        boolean all = desk.state().selection().steps().isEmpty();
+        if (!graph.drawCountersteps()) {
+            tell.accept(
+                    all
+                            ? "All that comes off is put back already."
+                            : "All that the selected steps take off is put back already.");
+        }
+    }
+
     private void move(boolean earlier) {
         desk.state()
                 .selection()
@@ -215,6 +230,10 @@ final class Commands {
 
     Action export() {
         return export;
+    }
+
+    Action drawCounterstep() {
+        return drawCounterstep;
     }
 
     Action addStep() {

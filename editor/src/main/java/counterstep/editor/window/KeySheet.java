@@ -16,6 +16,7 @@ final class KeySheet {
     private static final List<String[]> IN_THE_GRAPH =
             List.of(
                     new String[] {"Arrow keys", "move the selection along the steps"},
+                    new String[] {"Right, Enter", "into an empty place beside a step, draw it"},
                     new String[] {"F2", "rename the selected step"},
                     new String[] {"Enter", "on a proposed link, accept it"},
                     new String[] {"Delete", "delete what is selected"},

@@ -97,7 +97,8 @@ public final class Workbench {
                         findings,
                         new FixWork(desk, frame, dialogs, background, this::handIn),
                         this::close,
-                        () -> KeySheet.show(frame, made[0]));
+                        () -> KeySheet.show(frame, made[0]),
+                        sentence -> dialogs.say("Nothing to draw", sentence));
         return made[0];
     }
 

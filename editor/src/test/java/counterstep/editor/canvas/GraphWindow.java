@@ -9,6 +9,7 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JFrame;
 import org.assertj.swing.core.BasicRobot;
@@ -89,6 +90,10 @@ final class GraphWindow implements AutoCloseable {
 
     Rectangle boundsOf(StepId step) {
         return GuiActionRunner.execute(() -> opened.graph().boundsOf(step).orElseThrow());
+    }
+
+    Optional<Rectangle> verbBeside(StepId step) {
+        return GuiActionRunner.execute(() -> opened.graph().verbBeside(step));
     }
 
     Point centre(StepId step) {

@@ -10,6 +10,7 @@ import counterstep.editor.desk.Selection;
 import counterstep.editor.theme.Theme;
 import counterstep.model.Photo;
 import counterstep.model.Procedure;
+import counterstep.model.Step;
 import counterstep.model.StepId;
 import counterstep.store.PhotoFolder;
 import counterstep.store.ProcedureFile;
@@ -20,8 +21,10 @@ import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import javax.swing.JList;
 import javax.swing.JTextArea;
 import org.assertj.swing.core.BasicRobot;
@@ -137,6 +140,35 @@ final class WorkbenchTest {
         List<StepId> steps =
                 ofDesk(d -> d.analysis().orElseThrow().review().findings().get(2)).steps();
         assertEquals(Selection.ofSteps(new LinkedHashSet<>(steps)), selection);
+    }
+
+    @Test
+    void theCounterstepsThatAreMissingAreDrawnAndSelectedInOneUndo() {
+        opened(Samples.HURRIED);
+        Procedure hurried = ofDesk(d -> d.state().procedure());
+        frame.button("Draw counterstep").click();
+        Procedure drawn = ofDesk(d -> d.state().procedure());
+        assertEquals(hurried.steps().size() + 3, drawn.steps().size());
+        Set<StepId> changed =
+                drawn.steps().stream()
+                        .filter(step -> !hurried.steps().contains(step))
+                        .map(Step::id)
+                        .collect(Collectors.toSet());
+        assertEquals(Selection.ofSteps(changed), ofDesk(d -> d.state().selection()));
+        assertEquals(Optional.of("Draw 6 countersteps"), ofDesk(Desk::undoName));
+        control(KeyEvent.VK_Z);
+        assertEquals(hurried, ofDesk(d -> d.state().procedure()));
+    }
+
+    @Test
+    void whereNothingIsMissingItSaysSo() {
+        opened(Samples.SUPPLY_FAN);
+        control(KeyEvent.VK_R);
+        JOptionPaneFixture pane = JOptionPaneFinder.findOptionPane().using(robot);
+        JTextArea words = robot.finder().findByType(pane.target(), JTextArea.class);
+        assertEquals("All that comes off is put back already.", words.getText());
+        pane.okButton().click();
+        assertFalse(ofDesk(Desk::unsaved));
     }
 
     @Test
