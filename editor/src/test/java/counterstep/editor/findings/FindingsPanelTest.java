@@ -107,7 +107,7 @@ final class FindingsPanelTest {
     void open() {
         window = new PanelWindow(FAULTY, this::whole);
         window.frame().resizeTo(new Dimension(1200, 420));
-        until("all are listed with the fix", () -> rows().size() == 3 && fixable() == 1);
+        until("all are listed with the fix", () -> rows().size() == 3 && fixable() == 3);
     }
 
     @AfterEach
