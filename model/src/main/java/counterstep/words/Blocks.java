@@ -10,12 +10,10 @@ import java.util.regex.Pattern;
  * Blocks of code are no prose and left out. Plainer than the standard where only layout differs.
  */
 final class Blocks {
-    private static final Pattern LINE_END = Pattern.compile("\r\n|[\r\n]");
     private static final Pattern FENCE = Pattern.compile(" {0,3}(`{3,}|~{3,}).*");
     private static final Pattern MARK =
             Pattern.compile("(?:#{1,6}|[-*+]|[0-9]{1,9}[.)])(?:[ \t]++|$)");
     private static final Pattern REFERENCE = Pattern.compile(" {0,3}\\[[^\\]]++\\]:\\s.*");
-    private static final Pattern INDENTED = Pattern.compile("(?: {4}|\t).*");
 
     private final List<Prose> blocks = new ArrayList<>();
     private Prose open = new Prose();
@@ -27,30 +25,47 @@ final class Blocks {
 
     static List<Prose> of(String commonMark) {
         Blocks reading = new Blocks();
-        Matcher end = LINE_END.matcher(commonMark);
         int start = 0;
-        while (end.find()) {
-            reading.line(commonMark.substring(start, end.start()), start);
-            start = end.end();
+        while (start <= commonMark.length()) {
+            int end = lineEnd(commonMark, start);
+            reading.line(commonMark.substring(start, end), start);
+            start = end + (commonMark.startsWith("\r\n", end) ? 2 : 1);
         }
-        reading.line(commonMark.substring(start), start);
         reading.close();
         return reading.blocks;
     }
 
+    private static int lineEnd(String text, int start) {
+        int end = start;
+        while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
+            end++;
+        }
+        return end;
+    }
+
     private void line(String line, int origin) {
         boolean blank = line.isBlank();
-        boolean noProse =
-                inFence(line) || blank || isRule(line) || REFERENCE.matcher(line).matches();
+        boolean noProse = inFence(line) || blank || isRule(line) || isReference(line);
         if (noProse) {
             close();
-        } else if (!(blankBefore && !inList && INDENTED.matcher(line).matches())) {
+        } else if (!(blankBefore && !inList && indented(line))) {
             prose(line, origin);
         }
         blankBefore = blank || blankBefore && open.isEmpty();
     }
 
+    private static boolean indented(String line) {
+        return line.startsWith("    ") || line.startsWith("\t");
+    }
+
+    private static boolean isReference(String line) {
+        return line.contains("]:") && REFERENCE.matcher(line).matches();
+    }
+
     private boolean inFence(String line) {
+        if (fence.isEmpty() && !line.contains("```") && !line.contains("~~~")) {
+            return false;
+        }
         Matcher matcher = FENCE.matcher(line);
         boolean fenced = matcher.matches();
         if (fence.isEmpty()) {

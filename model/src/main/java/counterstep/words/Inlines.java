@@ -15,6 +15,7 @@ final class Inlines {
             Map.of(
                     "amp", '&', "lt", '<', "gt", '>', "quot", '"', "nbsp", ' ', "deg", '°', "times",
                     '×', "micro", 'µ', "Omega", 'Ω');
+    private static final String MARKS = "\\`*_![]<&";
     private static final int LONGEST_ENTITY = 6;
     private static final int LONGEST_ADDRESS = 2000;
     private static final Pattern ADDRESS = Pattern.compile("[^\\s<>:]++:[^\\s<>]*+");
@@ -50,8 +51,16 @@ final class Inlines {
             case ']' -> linkEnd();
             case '<' -> angle();
             case '&' -> entity();
-            default -> keep(1);
+            default -> plain();
         }
+    }
+
+    private void plain() {
+        int end = at + 1;
+        while (end < line.length() && MARKS.indexOf(line.charAt(end)) < 0) {
+            end++;
+        }
+        keep(end - at);
     }
 
     private void keep(int count) {

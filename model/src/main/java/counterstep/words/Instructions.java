@@ -24,19 +24,15 @@ public final class Instructions {
         int first = reading.first();
         if (first >= 0) {
             reading.found.add(new Instruction(first, -1));
-            if (sentence.tokens().stream().noneMatch(one -> reading.is(one, WordClass.MEANWHILE))) {
+            if (sentence.tokens().stream().noneMatch(one -> one.is(WordClass.MEANWHILE))) {
                 reading.others(first);
             }
         }
         return reading.found;
     }
 
-    private boolean is(Token token, WordClass kind) {
-        return vocabulary.is(token, kind);
-    }
-
     private boolean is(int at, WordClass kind) {
-        return at < tokens.size() && is(tokens.get(at), kind);
+        return at < tokens.size() && tokens.get(at).is(kind);
     }
 
     /** The place of the first instruction; -1 where there is none. */
@@ -120,7 +116,7 @@ public final class Instructions {
     private boolean beginsThing(int at) {
         return is(at, WordClass.ARTICLE)
                 || is(at, WordClass.PRONOUN)
-                || at < tokens.size() && vocabulary.number(tokens.get(at)) >= 0;
+                || at < tokens.size() && tokens.get(at).number() >= 0;
     }
 
     /** Whether the second is done after the first rather than with it. */

@@ -27,11 +27,15 @@ public final class NumberWords {
         if (named != null) {
             return OptionalInt.of(named);
         }
-        boolean figures =
-                !word.isEmpty()
-                        && word.length() <= MOST_FIGURES
-                        && word.chars().allMatch(letter -> letter >= '0' && letter <= '9');
-        return figures ? OptionalInt.of(Integer.parseInt(word)) : OptionalInt.empty();
+        return figures(word) ? OptionalInt.of(Integer.parseInt(word)) : OptionalInt.empty();
+    }
+
+    private static boolean figures(String word) {
+        int at = 0;
+        while (at < word.length() && word.charAt(at) >= '0' && word.charAt(at) <= '9') {
+            at++;
+        }
+        return at > 0 && at == word.length() && at <= MOST_FIGURES;
     }
 
     /** The number as a sentence writes it: words up to twelve (common practice), then figures. */

@@ -10,19 +10,16 @@ import java.util.List;
 final class Sentences {
     private static final String ENDS = ".!?:–—-…";
 
-    private final Vocabulary vocabulary;
     private final List<Sentence> sentences = new ArrayList<>();
     private final List<Token> outer = new ArrayList<>();
     private final List<Token> inBrackets = new ArrayList<>();
     private int depth;
 
-    private Sentences(Vocabulary vocabulary) {
-        this.vocabulary = vocabulary;
-    }
+    private Sentences() {}
 
     static List<Sentence> of(String commonMark, Vocabulary vocabulary) {
-        Sentences cutting = new Sentences(vocabulary);
-        Blocks.of(commonMark).forEach(block -> cutting.block(Tokens.of(block)));
+        Sentences cutting = new Sentences();
+        Blocks.of(commonMark).forEach(block -> cutting.block(Tokens.of(block, vocabulary)));
         return cutting.sentences;
     }
 
@@ -53,9 +50,7 @@ final class Sentences {
             return false;
         }
         boolean shortened =
-                token.mark(".")
-                        && at > 0
-                        && vocabulary.is(tokens.get(at - 1), WordClass.ABBREVIATION);
+                token.mark(".") && at > 0 && tokens.get(at - 1).is(WordClass.ABBREVIATION);
         boolean begins =
                 at + 1 == tokens.size()
                         || Character.isUpperCase(tokens.get(at + 1).text().codePointAt(0));

@@ -26,7 +26,7 @@ public final class Things {
         return things;
     }
 
-    /** What a sentence counts, 2 or more: 'two screws'; with the name after 'of' in it. */
+    /** What a sentence counts: 'two screws', 'one of the screws'; with the name after 'of'. */
     public static List<Thing> counted(Sentence sentence, Vocabulary vocabulary) {
         Things reading = new Things(sentence, vocabulary);
         List<Thing> things = new ArrayList<>();
@@ -39,11 +39,11 @@ public final class Things {
     }
 
     private boolean is(int at, WordClass kind) {
-        return at >= 0 && at < tokens.size() && vocabulary.is(tokens.get(at), kind);
+        return at >= 0 && at < tokens.size() && tokens.get(at).is(kind);
     }
 
     private boolean number(int at) {
-        return at >= 0 && at < tokens.size() && vocabulary.number(tokens.get(at)) >= 0;
+        return at >= 0 && at < tokens.size() && tokens.get(at).number() >= 0;
     }
 
     private void actedOn(int verb, List<Thing> things) {
@@ -112,7 +112,7 @@ public final class Things {
      * Whether a number counts things: not a size, as in 'PH 2', 'M2 × 4', nor one end of a range.
      */
     private boolean counts(int at) {
-        if (!number(at) || vocabulary.number(tokens.get(at)) < 2) {
+        if (!number(at) || tokens.get(at).number() < (of(at + 1) ? 1 : 2)) {
             return false;
         }
         boolean range = number(at + 2) && is(at + 1, WordClass.CONJUNCTION);

@@ -2,18 +2,22 @@ package counterstep.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 
 /** Cuts a block of prose into words and marks. */
 final class Tokens {
     private final Prose prose;
+    private final Vocabulary vocabulary;
     private final List<Token> tokens = new ArrayList<>();
 
-    private Tokens(Prose prose) {
+    private Tokens(Prose prose, Vocabulary vocabulary) {
         this.prose = prose;
+        this.vocabulary = vocabulary;
     }
 
-    static List<Token> of(Prose prose) {
-        Tokens cutting = new Tokens(prose);
+    static List<Token> of(Prose prose, Vocabulary vocabulary) {
+        Tokens cutting = new Tokens(prose, vocabulary);
         int at = 0;
         while (at < prose.length()) {
             at = cutting.next(at);
@@ -45,7 +49,17 @@ final class Tokens {
 
     private int add(Token.Kind kind, int from, int to) {
         String text = prose.words(from, to);
-        tokens.add(new Token(text, kind, prose.origin(from), prose.origin(to - 1) + 1));
+        String lower = text.toLowerCase(Locale.ROOT);
+        boolean word = kind == Token.Kind.WORD;
+        tokens.add(
+                new Token(
+                        text,
+                        lower,
+                        kind,
+                        prose.origin(from),
+                        prose.origin(to - 1) + 1,
+                        word ? vocabulary.classes(lower) : Set.of(),
+                        word ? vocabulary.numbers().value(lower).orElse(-1) : -1));
         return to;
     }
 
@@ -54,6 +68,9 @@ final class Tokens {
             return false;
         }
         char letter = prose.at(at);
+        if (letter >= 'a' && letter <= 'z') {
+            return true;
+        }
         return Character.isLetterOrDigit(letter)
                 || Character.isSurrogate(letter)
                 || Character.getType(letter) == Character.NON_SPACING_MARK

@@ -47,25 +47,18 @@ public final class Vocabulary {
 
     /** Whether a word, in small letters, is one of a class. */
     public boolean is(String word, WordClass kind) {
-        return classes.getOrDefault(word, Set.of()).contains(kind);
+        return classes(word).contains(kind);
     }
 
-    /** Whether a token is a word of a class. */
-    public boolean is(Token token, WordClass kind) {
-        return token.kind() == Token.Kind.WORD && is(token.lower(), kind);
+    Set<WordClass> classes(String word) {
+        return classes.getOrDefault(word, Set.of());
     }
 
     /** Whether a word says where to or how: 'out', 'gently'. */
     boolean manner(Token token) {
-        String word = token.lower();
-        Set<WordClass> known = classes.getOrDefault(word, Set.of());
-        return known.contains(WordClass.PARTICLE)
-                || known.isEmpty() && adverbEndings.stream().anyMatch(word::endsWith);
-    }
-
-    /** The number a token stands for; -1 where it is none. */
-    public int number(Token token) {
-        return token.word() ? numbers.value(token.lower()).orElse(-1) : -1;
+        return token.is(WordClass.PARTICLE)
+                || token.classes().isEmpty()
+                        && adverbEndings.stream().anyMatch(token.lower()::endsWith);
     }
 
     /** The word between a part and its whole: 'of'. */

@@ -29,13 +29,17 @@ final class Counted {
     /** Reads the numbers of one text of a step: its title or its instruction. */
     Counted(Index index, Step step, String text, Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
-        for (Action action : step.actions()) {
-            action.item().map(index::item).ifPresent(item -> add(item, action.count()));
-        }
-        if (!counts.isEmpty()) {
-            vocabulary.sentences(text).stream()
-                    .flatMap(sentence -> Things.counted(sentence, vocabulary).stream())
-                    .forEach(this::assign);
+        List<Thing> things =
+                step.actions().isEmpty()
+                        ? List.of()
+                        : vocabulary.sentences(text).stream()
+                                .flatMap(sentence -> Things.counted(sentence, vocabulary).stream())
+                                .toList();
+        if (!things.isEmpty()) {
+            for (Action action : step.actions()) {
+                action.item().map(index::item).ifPresent(item -> add(item, action.count()));
+            }
+            things.forEach(this::assign);
         }
     }
 
@@ -84,7 +88,7 @@ final class Counted {
                 fit += 2;
             } else if (others.get(item).contains(stem)) {
                 fit++;
-            } else if (!vocabulary.is(word, WordClass.QUALIFIER) && vocabulary.number(word) < 0) {
+            } else if (!word.is(WordClass.QUALIFIER) && word.number() < 0) {
                 return 0;
             }
         }
@@ -109,7 +113,7 @@ final class Counted {
         if (unsure.contains(item)) {
             return false;
         }
-        List<Integer> said = numbers.get(item).stream().map(vocabulary::number).toList();
+        List<Integer> said = numbers.get(item).stream().map(Token::number).toList();
         Set<Integer> values = new HashSet<>(said);
         Set<Integer> meant = new HashSet<>(counts.get(item));
         meant.add(counts.get(item).stream().mapToInt(Integer::intValue).sum());

@@ -57,17 +57,15 @@ final class KnownThings {
      */
     boolean known(Thing thing) {
         if (vocabulary.is(vocabulary.stem(thing.head().text()), WordClass.PART)) {
-            return !vocabulary.is(thing.verb(), WordClass.MOVING_COMMAND) || word(thing.head());
+            return !thing.verb().is(WordClass.MOVING_COMMAND) || word(thing.head());
         }
-        return !vocabulary.is(thing.verb(), WordClass.HANDLING_COMMAND)
+        return !thing.verb().is(WordClass.HANDLING_COMMAND)
                 || thing.words().stream().allMatch(this::quality)
                 || thing.words().stream().anyMatch(this::word);
     }
 
     private boolean quality(Token token) {
-        return vocabulary.is(token, WordClass.QUALIFIER)
-                || vocabulary.is(token, WordClass.PARTICLE)
-                || vocabulary.number(token) >= 0;
+        return token.is(WordClass.QUALIFIER) || token.is(WordClass.PARTICLE) || token.number() >= 0;
     }
 
     private boolean word(Token token) {

@@ -62,7 +62,7 @@ final class NumberDiffersFromCount implements Check {
                 "%s says %d of '%s', its action%s %d."
                         .formatted(
                                 facts.phrases().step(step.id()),
-                                words.number(said),
+                                said.number(),
                                 facts.phrases().name(item),
                                 actionsOn(step, item).size() == 1 ? " counts" : "s count",
                                 count);
@@ -86,7 +86,7 @@ final class NumberDiffersFromCount implements Check {
         }
         Counted title = new Counted(facts.index(), step, step.title(), words);
         Counted text = new Counted(facts.index(), step, step.text(), words);
-        int said = words.number(said(title, text, item.id()));
+        int said = said(title, text, item.id()).number();
         Stream<Fix> count =
                 said == item.quantity()
                         ? Stream.of(counted(step, actions.get(0), said))
