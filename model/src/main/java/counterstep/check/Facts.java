@@ -26,6 +26,7 @@ public final class Facts {
     private final Ledger ledger;
     private final Endings endings;
     private final Phrases phrases;
+    private final Wording wording;
     private final Precedence precedence;
     private final Tooling tooling;
     private final EveryOrder everyOrder;
@@ -36,6 +37,7 @@ public final class Facts {
         this.precedence = Precedence.of(procedure);
         this.tooling = Tooling.of(procedure);
         this.phrases = new Phrases(index);
+        this.wording = new Wording(procedure);
         this.ledger = Ledger.of(index);
         this.everyOrder = EveryOrder.of(index, precedence);
         this.endings = new Endings(index, ledger);
@@ -47,6 +49,7 @@ public final class Facts {
         this.precedence = page.precedence;
         this.tooling = page.tooling;
         this.phrases = page.phrases;
+        this.wording = page.wording;
         this.ledger = Ledger.of(index, order);
         this.everyOrder = page.everyOrder;
         this.endings = new Endings(index, ledger);
@@ -105,6 +108,11 @@ public final class Facts {
     /** What does not end as it began. */
     public Endings endings() {
         return endings;
+    }
+
+    /** The texts of the steps, read. */
+    public Wording wording() {
+        return wording;
     }
 
     /** The words of findings. */

@@ -5,6 +5,7 @@ import counterstep.model.Index;
 import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.Step;
+import counterstep.words.Sentence;
 import counterstep.words.Thing;
 import counterstep.words.Things;
 import counterstep.words.Token;
@@ -27,12 +28,12 @@ final class Counted {
     private final Set<Item> unsure = new HashSet<>();
 
     /** Reads the numbers of one text of a step: its title or its instruction. */
-    Counted(Index index, Step step, String text, Vocabulary vocabulary) {
+    Counted(Index index, Step step, List<Sentence> text, Vocabulary vocabulary) {
         this.vocabulary = vocabulary;
         List<Thing> things =
                 step.actions().isEmpty()
                         ? List.of()
-                        : vocabulary.sentences(text).stream()
+                        : text.stream()
                                 .flatMap(sentence -> Things.counted(sentence, vocabulary).stream())
                                 .toList();
         if (!things.isEmpty()) {

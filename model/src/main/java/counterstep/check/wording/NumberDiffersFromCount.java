@@ -12,6 +12,7 @@ import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.Severity;
 import counterstep.model.Step;
+import counterstep.words.Sentence;
 import counterstep.words.Token;
 import counterstep.words.Vocabulary;
 import java.util.ArrayList;
@@ -34,18 +35,22 @@ final class NumberDiffersFromCount implements Check {
 
     @Override
     public Stream<Finding> examine(Facts facts) {
-        Optional<Vocabulary> words = Texts.vocabulary(facts);
+        Optional<Vocabulary> words = facts.wording().vocabulary();
         return words.stream()
                 .flatMap(vocabulary -> facts.procedure().steps().stream())
                 .flatMap(step -> findings(facts, step, words.get()));
     }
 
     private Stream<Finding> findings(Facts facts, Step step, Vocabulary words) {
-        Counted title = new Counted(facts.index(), step, step.title(), words);
-        Counted text = new Counted(facts.index(), step, step.text(), words);
+        Counted title = new Counted(facts.index(), step, titleOf(step, words), words);
+        Counted text = new Counted(facts.index(), step, facts.wording().sentences(step), words);
         return Stream.concat(title.differing().stream(), text.differing().stream())
                 .distinct()
                 .map(item -> finding(facts, step, item, said(title, text, item), words));
+    }
+
+    private static List<Sentence> titleOf(Step step, Vocabulary words) {
+        return step.actions().isEmpty() ? List.of() : words.sentences(step.title());
     }
 
     private static Token said(Counted title, Counted text, ItemId item) {
@@ -80,12 +85,12 @@ final class NumberDiffersFromCount implements Check {
         Step step = facts.index().step(finding.steps().get(0));
         Item item = facts.index().item(finding.items().get(0));
         List<Action> actions = actionsOn(step, item.id());
-        Vocabulary words = Texts.vocabulary(facts).orElseThrow();
+        Vocabulary words = facts.wording().vocabulary().orElseThrow();
         if (actions.size() != 1) {
             return Stream.empty();
         }
-        Counted title = new Counted(facts.index(), step, step.title(), words);
-        Counted text = new Counted(facts.index(), step, step.text(), words);
+        Counted title = new Counted(facts.index(), step, titleOf(step, words), words);
+        Counted text = new Counted(facts.index(), step, facts.wording().sentences(step), words);
         int said = said(title, text, item.id()).number();
         Stream<Fix> count =
                 said == item.quantity()

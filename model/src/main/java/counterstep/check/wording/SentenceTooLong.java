@@ -24,18 +24,8 @@ final class SentenceTooLong implements Check {
 
     @Override
     public Stream<Finding> examine(Facts facts) {
-        return Texts.vocabulary(facts).stream()
-                .flatMap(
-                        words ->
-                                facts.procedure().steps().stream()
-                                        .flatMap(
-                                                step ->
-                                                        finding(
-                                                                facts,
-                                                                step,
-                                                                tooLong(
-                                                                        words.sentences(
-                                                                                step.text())))));
+        return facts.procedure().steps().stream()
+                .flatMap(step -> finding(facts, step, tooLong(facts.wording().sentences(step))));
     }
 
     private static List<Sentence> tooLong(List<Sentence> sentences) {

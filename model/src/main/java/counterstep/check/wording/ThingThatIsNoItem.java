@@ -7,6 +7,7 @@ import counterstep.check.Finding;
 import counterstep.check.Phrases;
 import counterstep.model.Severity;
 import counterstep.model.Step;
+import counterstep.words.Sentence;
 import counterstep.words.Thing;
 import counterstep.words.Things;
 import counterstep.words.Vocabulary;
@@ -29,17 +30,23 @@ final class ThingThatIsNoItem implements Check {
 
     @Override
     public Stream<Finding> examine(Facts facts) {
-        return Texts.vocabulary(facts).stream().flatMap(words -> examine(facts, words));
+        return facts.wording().vocabulary().stream().flatMap(words -> examine(facts, words));
     }
 
     private Stream<Finding> examine(Facts facts, Vocabulary words) {
         KnownThings known = new KnownThings(facts.procedure(), words);
         return facts.procedure().steps().stream()
-                .flatMap(step -> finding(facts, step, unknown(step, words, known)));
+                .flatMap(
+                        step ->
+                                finding(
+                                        facts,
+                                        step,
+                                        unknown(facts.wording().sentences(step), words, known)));
     }
 
-    private static List<String> unknown(Step step, Vocabulary words, KnownThings known) {
-        return words.sentences(step.text()).stream()
+    private static List<String> unknown(
+            List<Sentence> sentences, Vocabulary words, KnownThings known) {
+        return sentences.stream()
                 .flatMap(sentence -> Things.actedOn(sentence, words).stream())
                 .filter(thing -> !known.known(thing))
                 .map(Thing::text)

@@ -6,6 +6,7 @@ import counterstep.check.Facts;
 import counterstep.check.Finding;
 import counterstep.check.Fix;
 import counterstep.check.Phrases;
+import counterstep.check.Wording;
 import counterstep.edit.ChangeStep;
 import counterstep.model.Severity;
 import counterstep.model.Step;
@@ -13,9 +14,7 @@ import counterstep.words.Instruction;
 import counterstep.words.Instructions;
 import counterstep.words.Sentence;
 import counterstep.words.Token;
-import counterstep.words.Vocabulary;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -42,15 +41,18 @@ final class TwoInstructionsInOneSentence implements Check {
 
     @Override
     public Stream<Finding> examine(Facts facts) {
-        Optional<Vocabulary> words = Texts.vocabulary(facts);
-        return words.stream()
-                .flatMap(vocabulary -> facts.procedure().steps().stream())
-                .flatMap(step -> finding(facts, step, several(step, words.get())));
+        return facts.procedure().steps().stream()
+                .flatMap(step -> finding(facts, step, several(facts.wording(), step)));
     }
 
-    private static List<Several> several(Step step, Vocabulary words) {
-        return words.sentences(step.text()).stream()
-                .map(sentence -> new Several(sentence, Instructions.of(sentence, words)))
+    private static List<Several> several(Wording wording, Step step) {
+        return wording.sentences(step).stream()
+                .map(
+                        sentence ->
+                                new Several(
+                                        sentence,
+                                        Instructions.of(
+                                                sentence, wording.vocabulary().orElseThrow())))
                 .filter(one -> one.instructions().size() > 1)
                 .toList();
     }
@@ -73,7 +75,7 @@ final class TwoInstructionsInOneSentence implements Check {
     public Stream<Fix> fixes(Facts facts, Finding finding) {
         Step step = facts.index().step(finding.steps().get(0));
         Rewriting text = new Rewriting(step.text());
-        for (Several several : several(step, Texts.vocabulary(facts).orElseThrow())) {
+        for (Several several : several(facts.wording(), step)) {
             List<Token> tokens = several.sentence().tokens();
             for (Instruction next :
                     several.instructions().subList(1, several.instructions().size())) {

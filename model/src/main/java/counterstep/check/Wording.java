@@ -1,0 +1,35 @@
+package counterstep.check;
+
+import counterstep.model.Procedure;
+import counterstep.model.Step;
+import counterstep.words.Sentence;
+import counterstep.words.Vocabulary;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The texts of the steps as sentences, where the document's language has words. */
+public final class Wording {
+    private final Optional<Vocabulary> vocabulary;
+    private final Map<Step, List<Sentence>> texts = new IdentityHashMap<>();
+
+    Wording(Procedure procedure) {
+        vocabulary = Vocabulary.of(procedure.titleBlock().language());
+        vocabulary.ifPresent(
+                words ->
+                        procedure
+                                .steps()
+                                .forEach(step -> texts.put(step, words.sentences(step.text()))));
+    }
+
+    /** The vocabulary to read the document with; empty where its language has none. */
+    public Optional<Vocabulary> vocabulary() {
+        return vocabulary;
+    }
+
+    /** The sentences of a step's text; none where they cannot be read. */
+    public List<Sentence> sentences(Step step) {
+        return texts.getOrDefault(step, List.of());
+    }
+}
