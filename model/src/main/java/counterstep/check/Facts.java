@@ -1,5 +1,6 @@
 package counterstep.check;
 
+import counterstep.ledger.Deeds;
 import counterstep.ledger.EveryOrder;
 import counterstep.ledger.Failure;
 import counterstep.ledger.FailureKind;
@@ -23,6 +24,7 @@ import java.util.stream.Stream;
 /** All that checks are told of a procedure, derived once. */
 public final class Facts {
     private final Index index;
+    private final Deeds deeds;
     private final Ledger ledger;
     private final Endings endings;
     private final Phrases phrases;
@@ -38,8 +40,9 @@ public final class Facts {
         this.tooling = Tooling.of(procedure);
         this.phrases = new Phrases(index);
         this.wording = new Wording(procedure);
-        this.ledger = Ledger.of(index);
-        this.everyOrder = EveryOrder.of(index, precedence);
+        this.deeds = Deeds.of(index);
+        this.ledger = Ledger.of(deeds);
+        this.everyOrder = EveryOrder.of(deeds, precedence);
         this.endings = new Endings(index, ledger);
         gather();
     }
@@ -50,7 +53,8 @@ public final class Facts {
         this.tooling = page.tooling;
         this.phrases = page.phrases;
         this.wording = page.wording;
-        this.ledger = Ledger.of(index, order);
+        this.deeds = page.deeds;
+        this.ledger = Ledger.of(deeds, order);
         this.everyOrder = page.everyOrder;
         this.endings = new Endings(index, ledger);
         gather();

@@ -11,8 +11,11 @@ import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
-/** What every step asks and does, worked out once; no order of steps is in it. */
-final class Deeds {
+/**
+ * What every step asks and does, worked out once for all replays and all orders; no order of steps
+ * is in it.
+ */
+public final class Deeds {
     /**
      * One action.
      *
@@ -27,7 +30,7 @@ final class Deeds {
     private final Map<ItemId, SortedSet<Integer>> acting = new HashMap<>();
     private final SortedSet<Integer> waiting = new TreeSet<>();
 
-    Deeds(Index index) {
+    private Deeds(Index index) {
         this.index = index;
         this.rules = new Rules(index);
         for (Step step : index.procedure().steps()) {
@@ -37,6 +40,11 @@ final class Deeds {
                             .toList());
             enter(pages.size() - 1);
         }
+    }
+
+    /** Works out what the steps of a procedure ask and do. */
+    public static Deeds of(Index index) {
+        return new Deeds(index);
     }
 
     private void enter(int page) {

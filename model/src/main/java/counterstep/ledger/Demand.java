@@ -46,8 +46,10 @@ record Demand(FailureKind kind, ItemId about, List<Term> terms, int least) {
 
     /** The sum in these counters. */
     int sum(Tally tally) {
-        return terms.stream()
-                .mapToInt(term -> term.factor() * tally.get(about, term.counter()))
-                .sum();
+        int sum = 0;
+        for (Term term : terms) {
+            sum += term.factor() * tally.get(about, term.counter());
+        }
+        return sum;
     }
 }

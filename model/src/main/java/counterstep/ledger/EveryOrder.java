@@ -29,10 +29,10 @@ public final class EveryOrder {
     private final Answers answers;
     private final Map<Violation, List<Question>> violations = new LinkedHashMap<>();
 
-    private EveryOrder(Index index, Precedence precedence, int limit) {
-        this.index = index;
+    private EveryOrder(Deeds deeds, Precedence precedence, int limit) {
+        this.index = deeds.index();
         this.precedence = precedence;
-        this.deeds = new Deeds(index);
+        this.deeds = deeds;
         this.answers = new Answers(deeds, precedence, limit);
         if (precedence.loop().isEmpty()) {
             for (int page = 0; page < deeds.size(); page++) {
@@ -45,13 +45,13 @@ public final class EveryOrder {
     /**
      * Examines a procedure; where its links lead in a ring there is no order, and nothing fails.
      */
-    public static EveryOrder of(Index index, Precedence precedence) {
-        return new EveryOrder(index, precedence, Walk.LIMIT);
+    public static EveryOrder of(Deeds deeds, Precedence precedence) {
+        return new EveryOrder(deeds, precedence, Walk.LIMIT);
     }
 
     /** The same with a limit of its own to what is walked before a bound is taken. */
-    static EveryOrder of(Index index, Precedence precedence, int limit) {
-        return new EveryOrder(index, precedence, limit);
+    static EveryOrder of(Deeds deeds, Precedence precedence, int limit) {
+        return new EveryOrder(deeds, precedence, limit);
     }
 
     /** The conditions that fail in some order, by step in page order, those of the end last. */

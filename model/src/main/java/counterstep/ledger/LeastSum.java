@@ -19,6 +19,7 @@ final class LeastSum {
     private final Deeds deeds;
     private final Precedence precedence;
     private final Map<ItemId, Boolean> loosened = new HashMap<>();
+    private final Map<ItemId, Boolean> taken = new HashMap<>();
 
     LeastSum(Deeds deeds, Precedence precedence) {
         this.deeds = deeds;
@@ -27,7 +28,12 @@ final class LeastSum {
 
     /** Whether the sum of a condition does not depend on the order of what was done. */
     boolean exact(Demand demand) {
-        return demand.terms().stream().map(Term::counter).allMatch(c -> adds(c, demand.about()));
+        for (Term term : demand.terms()) {
+            if (!adds(term.counter(), demand.about())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean adds(Counter counter, ItemId about) {
@@ -51,8 +57,14 @@ final class LeastSum {
     }
 
     private boolean taken(ItemId item) {
-        return effects(item)
-                .anyMatch(effect -> effect.change() == Effect.Change.TAKE_WHAT_IS_THERE);
+        return taken.computeIfAbsent(
+                item,
+                id ->
+                        effects(id)
+                                .anyMatch(
+                                        effect ->
+                                                effect.change()
+                                                        == Effect.Change.TAKE_WHAT_IS_THERE));
     }
 
     private Stream<Effect> effects(ItemId item) {

@@ -1,7 +1,6 @@
 package counterstep.ledger;
 
 import counterstep.ledger.OnTheBench.Lying;
-import counterstep.model.Action;
 import counterstep.model.EnergySource;
 import counterstep.model.Index;
 import counterstep.model.ItemId;
@@ -25,30 +24,35 @@ import java.util.function.ToIntFunction;
  */
 public final class Ledger {
     private final Index index;
+    private final Deeds deeds;
     private final List<StepId> order;
     private final Map<StepId, Integer> places = new HashMap<>();
     private final Map<ItemId, Timeline> timelines;
     private final List<Happening> happenings;
+    private final Map<ItemId, List<Happening>> byItem = new HashMap<>();
     private final List<Totals> totals;
     private final Map<ItemId, SupplyHistory> supplies;
 
-    private Ledger(Index index, List<StepId> order) {
-        this.index = index;
+    private Ledger(Deeds deeds, List<StepId> order) {
+        this.index = deeds.index();
+        this.deeds = deeds;
         this.order = List.copyOf(order);
         for (int place = 0; place < order.size(); place++) {
             places.put(order.get(place), place);
         }
-        Replay replay = new Replay(index, order);
+        Replay replay = new Replay(deeds, order);
         this.timelines = replay.timelines();
         this.happenings = replay.happenings();
         this.supplies = replay.supplies();
-        this.totals = new ArrayList<>();
-        for (int place = 0; place < order.size(); place++) {
-            int done = place;
-            totals.add(
-                    timelines.values().stream()
-                            .map(timeline -> Totals.of(timeline.after(done)))
-                            .reduce(Totals.NOTHING, Totals::plus));
+        this.totals = replay.totals();
+        for (Happening happening : happenings) {
+            happening
+                    .what()
+                    .item()
+                    .ifPresent(
+                            item ->
+                                    byItem.computeIfAbsent(item, fresh -> new ArrayList<>())
+                                            .add(happening));
         }
     }
 
@@ -59,12 +63,18 @@ public final class Ledger {
 
     /** Replays a procedure that is indexed already. */
     public static Ledger of(Index index) {
-        return of(index, index.procedure().steps().stream().map(Step::id).toList());
+        return of(Deeds.of(index));
     }
 
-    /** Replays the steps of a procedure in another order; each once. */
-    public static Ledger of(Index index, List<StepId> order) {
-        return new Ledger(index, order);
+    /** Replays steps in page order. */
+    public static Ledger of(Deeds deeds) {
+        List<Step> steps = deeds.index().procedure().steps();
+        return of(deeds, steps.stream().map(Step::id).toList());
+    }
+
+    /** Replays steps in another order; each once. */
+    public static Ledger of(Deeds deeds, List<StepId> order) {
+        return new Ledger(deeds, order);
     }
 
     /** The state in the device as it was found. */
@@ -156,13 +166,13 @@ public final class Ledger {
 
     /** The source that this one hangs on in the end; itself where it hangs on none. */
     public EnergySource root(EnergySource source) {
-        List<EnergySource> chain = new Surroundings(index.procedure().items()).chain(source);
+        List<EnergySource> chain = deeds.around().chain(source);
         return chain.get(chain.size() - 1);
     }
 
     /** The actions on one item, in replay order. */
     public List<Happening> happenings(ItemId item) {
-        return happenings.stream().filter(happening -> names(happening.what(), item)).toList();
+        return List.copyOf(byItem.getOrDefault(item, List.of()));
     }
 
     /** The actions on one item with one of these verbs, in replay order. */
@@ -185,9 +195,5 @@ public final class Ledger {
                                         .filter(setting.belongsTo()::contains)
                                         .isPresent())
                 .toList();
-    }
-
-    private static boolean names(Action action, ItemId item) {
-        return action.item().filter(item::equals).isPresent();
     }
 }

@@ -26,38 +26,48 @@ final class Replay {
             List<Lack> lacks) {}
 
     private final Index index;
-    private final Rules rules;
+    private final Deeds deeds;
+    private final Surroundings around;
     private final Power power;
     private final Tally tally;
     private final Map<ItemId, Timeline> timelines = new LinkedHashMap<>();
     private final Map<ItemId, SupplyHistory> supplies = new HashMap<>();
     private final List<Moment> moments = new ArrayList<>();
+    private final List<Totals> totals = new ArrayList<>();
+    private Totals running;
 
-    Replay(Index index, List<StepId> order) {
-        this.index = index;
-        this.rules = new Rules(index);
-        this.power = new Power(index, rules.around(), rules.around().sources());
+    Replay(Deeds deeds, List<StepId> order) {
+        this.index = deeds.index();
+        this.deeds = deeds;
+        this.around = deeds.around();
+        this.power = new Power(index, around, around.sources());
         Procedure procedure = index.procedure();
         this.tally = new Tally(procedure.items());
         procedure
                 .items()
                 .forEach(item -> timelines.put(item.id(), new Timeline(StateOf.item(item, tally))));
-        rules.around().sources().forEach(source -> supplies.put(source.id(), SupplyHistory.none()));
+        around.sources().forEach(source -> supplies.put(source.id(), SupplyHistory.none()));
+        running =
+                timelines.values().stream()
+                        .map(timeline -> Totals.of(timeline.end()))
+                        .reduce(Totals.NOTHING, Totals::plus);
         for (int place = 0; place < order.size(); place++) {
             run(place, index.step(order.get(place)));
+            totals.add(running);
         }
     }
 
     private void run(int page, Step step) {
-        for (int place = 0; place < step.actions().size(); place++) {
-            Action action = step.actions().get(place);
+        List<Deeds.Deed> actions = deeds.of(index.page(step.id()));
+        for (int place = 0; place < actions.size(); place++) {
+            Action action = actions.get(place).action();
             ItemState before = stateOf(action);
             power.before(action, tally);
-            Row row = rules.rowOf(action);
+            Row row = actions.get(place).row();
             List<Lack> lacks = lacks(row);
             row.effects().forEach(tally::apply);
             power.after(action, tally);
-            rules.around().sources().forEach(source -> power(page, source));
+            around.sources().forEach(source -> power(page, source));
             row.effects().forEach(effect -> remember(page, index.item(effect.item())));
             touches(row);
             moments.add(new Moment(step.id(), place, action, before, stateOf(action), lacks));
@@ -65,10 +75,15 @@ final class Replay {
     }
 
     private List<Lack> lacks(Row row) {
-        return row.demands().stream()
-                .map(this::met)
-                .filter(lack -> lack.found() < lack.demand().least())
-                .toList();
+        List<Lack> lacks = new ArrayList<>();
+        for (Demand demand : row.demands()) {
+            int found = demand.sum(tally);
+            if (found < demand.least()) {
+                ItemState state = StateOf.item(index.item(demand.about()), tally);
+                lacks.add(new Lack(demand, found, state));
+            }
+        }
+        return lacks;
     }
 
     private void touches(Row row) {
@@ -89,17 +104,23 @@ final class Replay {
         }
     }
 
-    private Lack met(Demand demand) {
-        ItemState state = StateOf.item(index.item(demand.about()), tally);
-        return new Lack(demand, demand.sum(tally), state);
-    }
-
     private void remember(int page, Item item) {
-        timelines.get(item.id()).add(page, StateOf.item(item, tally));
+        Timeline timeline = timelines.get(item.id());
+        ItemState before = timeline.end();
+        ItemState after = StateOf.item(item, tally);
+        if (!after.equals(before)) {
+            timeline.add(page, after);
+            running = running.less(Totals.of(before)).plus(Totals.of(after));
+        }
     }
 
     private ItemState stateOf(Action action) {
         return action.item().map(id -> StateOf.item(index.item(id), tally)).orElse(NoState.NONE);
+    }
+
+    /** The totals after each step. */
+    List<Totals> totals() {
+        return totals;
     }
 
     Map<ItemId, Timeline> timelines() {

@@ -22,6 +22,7 @@ final class Surroundings {
     private final Map<ItemId, List<Setting>> settings = new HashMap<>();
     private final Map<ItemId, List<EnergySource>> feeders = new HashMap<>();
     private final Map<ItemId, EnergySource> sources = new LinkedHashMap<>();
+    private final List<EnergySource> inOrder;
     private final Set<ItemId> freeWhenLoose = new HashSet<>();
 
     Surroundings(List<Item> items) {
@@ -35,6 +36,7 @@ final class Surroundings {
                 source.feeds().forEach(fed -> add(feeders, fed, source));
             }
         }
+        inOrder = List.copyOf(sources.values());
     }
 
     private void add(Part part) {
@@ -87,7 +89,7 @@ final class Surroundings {
 
     /** All sources, in the order of the items. */
     List<EnergySource> sources() {
-        return List.copyOf(sources.values());
+        return inOrder;
     }
 
     /** The source and those it hangs on, nearest first; stops where they hang on each other. */

@@ -16,9 +16,7 @@ final class Timeline {
     }
 
     void add(int page, ItemState state) {
-        if (!state.equals(end())) {
-            changes.add(new Change(page, state));
-        }
+        changes.add(new Change(page, state));
     }
 
     ItemState start() {

@@ -17,6 +17,11 @@ public record Totals(int out, int openOrLoose, int partsOff) {
         return new Totals(out + more.out, openOrLoose + more.openOrLoose, partsOff + more.partsOff);
     }
 
+    Totals less(Totals other) {
+        return new Totals(
+                out - other.out, openOrLoose - other.openOrLoose, partsOff - other.partsOff);
+    }
+
     static Totals of(ItemState state) {
         if (state instanceof FastenerState set) {
             return new Totals(count(set.missing()), count(set.loose()), 0);

@@ -1,11 +1,15 @@
 package counterstep.links;
 
+import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
 
 /**
- * Which place can be reached from which along one link or more: a bit matrix, closed by the method
- * of Warshall (1962, from memory), which needs no order and so copes with loops. Time n² · n / 64.
+ * Which place can be reached from which along one link or more: a bit matrix. Without a loop each
+ * place gathers what its next ones reach, last places first, in time m · n / 64 for m links. With a
+ * loop it is closed by the method of Warshall (1962, from memory), which needs no order, in time n²
+ * · n / 64.
  */
 final class Reachability {
     private final BitSet[] reached;
@@ -20,6 +24,38 @@ final class Reachability {
             reached[from] = new BitSet(reached.length);
             next.get(from).forEach(reached[from]::set);
         }
+        List<Integer> order = order(next);
+        if (order.size() == reached.length) {
+            Collections.reverse(order);
+            for (int from : order) {
+                next.get(from).forEach(to -> reached[from].or(reached[to]));
+            }
+        } else {
+            closeLoops();
+        }
+    }
+
+    /** The places each after those that lead to it; without those on a loop and beyond. */
+    private static List<Integer> order(List<List<Integer>> next) {
+        int[] open = new int[next.size()];
+        next.forEach(places -> places.forEach(to -> open[to]++));
+        List<Integer> order = new ArrayList<>();
+        for (int place = 0; place < open.length; place++) {
+            if (open[place] == 0) {
+                order.add(place);
+            }
+        }
+        for (int done = 0; done < order.size(); done++) {
+            for (int to : next.get(order.get(done))) {
+                if (--open[to] == 0) {
+                    order.add(to);
+                }
+            }
+        }
+        return order;
+    }
+
+    private void closeLoops() {
         for (int through = 0; through < reached.length; through++) {
             for (BitSet row : reached) {
                 if (row.get(through)) {

@@ -2,6 +2,7 @@ package counterstep.benchmark;
 
 import counterstep.check.Facts;
 import counterstep.edit.RenameStep;
+import counterstep.ledger.Deeds;
 import counterstep.ledger.EveryOrder;
 import counterstep.links.Precedence;
 import counterstep.model.Index;
@@ -30,7 +31,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class ChecksBenchmark {
     private final Procedure large = BigProcedure.withUnits(50);
     private final Procedure huge = BigProcedure.withUnits(200);
-    private final Index index = Index.of(huge);
+    private final Deeds deeds = Deeds.of(Index.of(huge));
     private final Precedence precedence = Precedence.of(huge);
     private int edits;
 
@@ -44,7 +45,7 @@ public class ChecksBenchmark {
     /** All conditions in every order, the links known. */
     @Benchmark
     public EveryOrder everyOrder() {
-        return EveryOrder.of(index, precedence);
+        return EveryOrder.of(deeds, precedence);
     }
 
     /** What the links allow, which the above stands on. */

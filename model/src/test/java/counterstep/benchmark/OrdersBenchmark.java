@@ -1,5 +1,6 @@
 package counterstep.benchmark;
 
+import counterstep.ledger.Deeds;
 import counterstep.ledger.EveryOrder;
 import counterstep.ledger.Ledger;
 import counterstep.links.Precedence;
@@ -40,7 +41,10 @@ public class OrdersBenchmark {
     public int everyOrder() {
         return small.stream()
                 .mapToInt(
-                        one -> EveryOrder.of(Index.of(one), Precedence.of(one)).violations().size())
+                        one ->
+                                EveryOrder.of(Deeds.of(Index.of(one)), Precedence.of(one))
+                                        .violations()
+                                        .size())
                 .sum();
     }
 
@@ -51,11 +55,11 @@ public class OrdersBenchmark {
     }
 
     private static int replayed(Procedure procedure) {
-        Index index = Index.of(procedure);
+        Deeds deeds = Deeds.of(Index.of(procedure));
         int actions = 0;
         for (List<Step> order : Orders.of(procedure, MOST).orElseThrow()) {
             List<StepId> ids = order.stream().map(Step::id).toList();
-            actions += Ledger.of(index, ids).happenings().size();
+            actions += Ledger.of(deeds, ids).happenings().size();
         }
         return actions;
     }

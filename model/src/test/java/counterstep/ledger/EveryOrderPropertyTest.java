@@ -46,7 +46,7 @@ final class EveryOrderPropertyTest {
     /** Violations with the size of their witness, each witness shown to fail. */
     private static Map<String, Integer> found(Procedure procedure) {
         Precedence precedence = Precedence.of(procedure);
-        EveryOrder every = EveryOrder.of(Index.of(procedure), precedence);
+        EveryOrder every = EveryOrder.of(Deeds.of(Index.of(procedure)), precedence);
         Map<String, Integer> found = new TreeMap<>();
         for (Violation violation : every.violations()) {
             Witness witness = every.witness(violation);

@@ -79,8 +79,7 @@ public final class BigProcedure {
         link(off, cover);
         int note = after(cover, "note g" + unit);
         int lead = after(cover, "disconnect c" + unit);
-        int inner = after(cover, "remove h" + unit);
-        link(note, inner);
+        int inner = after(note, "remove h" + unit);
         int out = after(inner, "remove q" + unit);
         link(lead, out);
         sketch.phase(Phase.REASSEMBLY);
