@@ -3,6 +3,7 @@ package counterstep.implied;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import counterstep.check.Finding;
 import counterstep.ledger.Happening;
 import counterstep.ledger.ItemState;
 import counterstep.ledger.Ledger;
@@ -39,21 +40,65 @@ final class ImpliedLinksPropertyTest {
     @Test
     void noOrderOfATeardownAndItsMirrorFails() {
         for (long seed = 0; seed < PROCEDURES / 10; seed++) {
-            Procedure procedure = RandomTeardown.of(1 + (int) (seed % 5), seed).procedure();
+            Procedure procedure = teardown(1 + (int) (seed % 5), seed);
             assertEveryOrderIsClean(accepted(procedure), seed);
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {Samples.STICK_UNIT, Samples.HURRIED, Samples.SUPPLY_FAN})
+    void noErrorOfASampleIsLeftInOtherOrdersOnly(String name) {
+        Procedure sample = ProcedureFile.read(Samples.file(name));
+        Procedure bare = unlinked(sample);
+        assertTrue(inOtherOrders(bare).size() > 5);
+        assertEquals(List.of(), inOtherOrders(accepted(bare)));
+    }
+
+    @Test
+    void noErrorOfARandomTeardownIsLeftInOtherOrdersOnly() {
+        for (long seed = 0; seed < PROCEDURES / 20; seed++) {
+            Procedure procedure = teardown(1 + (int) (seed % 5), seed);
+            assertEquals(List.of(), inOtherOrders(accepted(procedure)), "seed " + seed);
+        }
+    }
+
+    @Test
+    void noErrorOfAnyProcedureIsLeftInOtherOrdersOnceWhatFailsOnThePageIsGone() {
+        for (long seed = 0; seed < PROCEDURES / 10; seed++) {
+            int steps = 2 + (int) (seed % 14);
+            Procedure procedure = withoutFailures(RandomProcedure.withSteps(steps, seed));
+            assertEquals(List.of(), inOtherOrders(accepted(procedure)), "seed " + seed);
+        }
+    }
+
+    /** Errors only: a strap on in time is asked by the work, not by facts on items. */
+    private static List<Finding> inOtherOrders(Procedure procedure) {
+        return Review.of(procedure).findings().stream()
+                .filter(finding -> finding.witness().isPresent())
+                .filter(finding -> finding.severity() == Severity.ERROR)
+                .toList();
     }
 
     @Test
     void eachProposalOfATeardownIsNeeded() {
         for (long seed = 0; seed < PROCEDURES / 10; seed++) {
-            Procedure procedure = RandomTeardown.of(1 + (int) (seed % 4), seed).procedure();
+            Procedure procedure = teardown(1 + (int) (seed % 4), seed);
             List<ImpliedLink> proposals = ImpliedLinks.of(procedure).proposals();
+            assertTrue(proposals.size() > 3, "seed " + seed);
             for (ImpliedLink proposal : proposals) {
                 Procedure turned = turned(procedure, proposal, proposals);
                 assertTrue(failing(turned).isPresent(), () -> proposal + " is not needed");
             }
         }
+    }
+
+    /** Taken apart and put together, without links. */
+    private static Procedure teardown(int covers, long seed) {
+        return unlinked(RandomTeardown.of(covers, seed).procedure());
+    }
+
+    private static Procedure unlinked(Procedure procedure) {
+        return procedure.draft().links(List.of()).procedure();
     }
 
     /** In an order that keeps all proposals but one, and breaks that. */
@@ -75,7 +120,7 @@ final class ImpliedLinksPropertyTest {
     @ValueSource(strings = {Samples.STICK_UNIT, Samples.SUPPLY_FAN})
     void noOrderOfASampleHasAnErrorWhenTheImpliedLinksStandForTheDrawnOnes(String name) {
         Procedure sample = ProcedureFile.read(Samples.file(name));
-        Procedure procedure = accepted(sample.draft().links(List.of()).procedure());
+        Procedure procedure = accepted(unlinked(sample));
         assertEveryOrderIsClean(procedure, 1);
         Precedence precedence = Precedence.of(procedure);
         Random random = new Random(1);
@@ -99,7 +144,7 @@ final class ImpliedLinksPropertyTest {
 
     /** The document without links, and without each action that fails on the page. */
     private static Procedure withoutFailures(Procedure whole) {
-        Procedure procedure = whole.draft().links(List.of()).procedure();
+        Procedure procedure = unlinked(whole);
         Optional<Happening> failing = failing(procedure);
         while (failing.isPresent()) {
             Step step = procedure.step(failing.get().step());

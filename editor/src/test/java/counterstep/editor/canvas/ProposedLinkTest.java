@@ -24,6 +24,7 @@ final class ProposedLinkTest {
     private final GraphWindow window =
             new GraphWindow(
                     Sketch.of()
+                            .inAnyOrder()
                             .screws("f1", 4)
                             .part("p1", "f1", "", "")
                             .steps("remove f1", "check", "remove p1")

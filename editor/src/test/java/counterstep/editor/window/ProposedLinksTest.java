@@ -47,6 +47,7 @@ final class ProposedLinksTest {
 
     private static Procedure lid() {
         return Sketch.of()
+                .inAnyOrder()
                 .screws("f1", 4)
                 .part("p1", "f1", "", "")
                 .steps("remove f1", "remove p1", "reinstall p1", "reinstall f1")
