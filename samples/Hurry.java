@@ -20,7 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Makes sample (b) of sample (a): the eight faults of a writer in a hurry. Run in the project's
+ * Makes sample (b) of sample (a): the nine faults of a writer in a hurry. Run in the project's
  * folder: {@code java -cp editor/target/counterstep.jar samples/Hurry.java}; two arguments name
  * other files to read and to write.
  */
@@ -55,7 +55,9 @@ public final class Hurry {
         // 7 the shell is put on over an open cable
         writing = exchanged(writing, "Back button lead in", "Back shell on");
         // 8 a driver that does not fit
-        return withTool(writing, "Right grip on", "t10");
+        writing = withTool(writing, "Right grip on", "t10");
+        // 9 a link is not drawn: the brace may go on over the open display connector
+        return relinked(writing, "Display connector closed", "Cross brace on", "Count the mat");
     }
 
     /** A writer in a hurry takes no photos and lists no revisions. */
@@ -195,6 +197,19 @@ public final class Hurry {
 
     private static StepId other(StepId step, StepId one, StepId two) {
         return step.equals(one) ? two : step.equals(two) ? one : step;
+    }
+
+    /** A link leads to a later step than it should. */
+    private static Procedure relinked(Procedure before, String title, String to, String later) {
+        StepId from = titled(before, title).id();
+        Link missing = Link.drawn(from, titled(before, to).id());
+        Link instead = Link.drawn(from, titled(before, later).id());
+        return before.draft()
+                .links(
+                        before.links().stream()
+                                .map(link -> link.ends().equals(missing.ends()) ? instead : link)
+                                .toList())
+                .procedure();
     }
 
     private static Procedure withTool(Procedure before, String title, String tool) {

@@ -15,7 +15,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * The faults that page order hides: for each condition that fails in some order the checks look at
@@ -88,14 +87,28 @@ final class InSomeOrder {
         checks.stream()
                 .flatMap(check -> check.examine(then))
                 .filter(finding -> tells(finding, violation))
-                .filter(finding -> fresh(finding, violation))
+                .filter(finding -> told.stream().noneMatch(finding::sameFault))
                 .map(finding -> finding.inOrder(witness))
-                .forEach(found::add);
+                .forEach(finding -> add(finding, violation));
     }
 
-    private boolean fresh(Finding finding, Violation violation) {
-        return Stream.concat(told.stream(), found.stream()).noneMatch(finding::sameFault)
-                && faults.add(new Fault(finding.check(), violation.step(), violation.about()));
+    /**
+     * Once a fault; rather with the order that fails at its own place than one that fails later.
+     */
+    private void add(Finding finding, Violation violation) {
+        Optional<Finding> same = found.stream().filter(finding::sameFault).findFirst();
+        if (same.isPresent()) {
+            if (!failsAtItsPlace(same.get()) && failsAtItsPlace(finding)) {
+                found.set(found.indexOf(same.get()), finding);
+            }
+        } else if (faults.add(new Fault(finding.check(), violation.step(), violation.about()))) {
+            found.add(finding);
+        }
+    }
+
+    private static boolean failsAtItsPlace(Finding finding) {
+        Optional<StepId> then = finding.witness().flatMap(Witness::then);
+        return then.filter(finding.steps().get(0)::equals).isPresent();
     }
 
     private static boolean tells(Finding finding, Violation violation) {

@@ -68,6 +68,7 @@ final class SamplesTest {
     void eachFaultOfTheHurriedWriterIsOneFindingAtItsPlace() {
         assertEquals(
                 List.of(
+                        "closed-over-unfinished s40 [c6, p7]",
                         "closed-over-unfinished s51 [c2, p2]",
                         "left-aside s21 [p6]",
                         "left-loose s31 [f9]",

@@ -9,7 +9,7 @@ public final class Samples {
     /** (a) A radio controller whose stick unit is replaced; without error. */
     public static final String STICK_UNIT = "orrin-c4-stick-unit";
 
-    /** (b) The same by a hurried writer: eight faults. */
+    /** (b) The same by a hurried writer: nine faults. */
     public static final String HURRIED = "orrin-c4-stick-unit-hurried";
 
     /** (c) The fan of a mains bench supply. */
