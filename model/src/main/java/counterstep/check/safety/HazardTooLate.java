@@ -17,8 +17,10 @@ import counterstep.model.Step;
 import counterstep.model.StepId;
 import counterstep.model.Verb;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -50,11 +52,42 @@ final class HazardTooLate implements Check {
     @Override
     public Stream<Finding> examine(Facts facts) {
         Map<ItemId, List<Happening>> acting = acting(facts);
+        Map<Hazard, List<StepId>> prints = prints(facts);
         return facts.procedure().steps().stream()
-                .flatMap(
-                        step ->
-                                step.hazards().stream()
-                                        .flatMap(hazard -> examine(facts, acting, step, hazard)));
+                .flatMap(step -> step.hazards().stream().map(hazard -> late(acting, step, hazard)))
+                .flatMap(all -> finding(facts, prints, all).stream());
+    }
+
+    private Optional<Finding> finding(
+            Facts facts, Map<Hazard, List<StepId>> prints, List<Late> all) {
+        List<Late> onThePage =
+                all.stream().filter(late -> unwarnedOnThePage(facts, prints, late)).toList();
+        if (!onThePage.isEmpty()) {
+            return Optional.of(finding(facts, onThePage));
+        }
+        return all.stream()
+                .filter(late -> unwarnedInSomeOrder(facts, prints, late))
+                .findFirst()
+                .flatMap(late -> inSomeOrder(facts, late));
+    }
+
+    private static List<Late> late(Map<ItemId, List<Happening>> acting, Step step, Hazard hazard) {
+        return hazard.items().stream()
+                .map(item -> acting.getOrDefault(item, List.of()))
+                .flatMap(happenings -> concerned(happenings, step))
+                .map(happening -> new Late(step, hazard, happening))
+                .toList();
+    }
+
+    /** The steps that print a hazard. */
+    private static Map<Hazard, List<StepId>> prints(Facts facts) {
+        Map<Hazard, List<StepId>> prints = new HashMap<>();
+        for (Step step : facts.procedure().steps()) {
+            for (Hazard hazard : step.hazards()) {
+                prints.computeIfAbsent(hazard, fresh -> new ArrayList<>()).add(step.id());
+            }
+        }
+        return prints;
     }
 
     private static Map<ItemId, List<Happening>> acting(Facts facts) {
@@ -62,27 +95,6 @@ final class HazardTooLate implements Check {
                 .filter(happening -> !LOOKING.contains(happening.what().verb()))
                 .filter(happening -> happening.what().item().isPresent())
                 .collect(Collectors.groupingBy(happening -> happening.what().item().orElseThrow()));
-    }
-
-    private Stream<Finding> examine(
-            Facts facts, Map<ItemId, List<Happening>> acting, Step step, Hazard hazard) {
-        List<Late> all =
-                hazard.items().stream()
-                        .map(item -> acting.getOrDefault(item, List.of()))
-                        .flatMap(happenings -> concerned(happenings, step))
-                        .map(happening -> new Late(step, hazard, happening))
-                        .toList();
-        List<Late> onThePage = all.stream().filter(late -> unwarnedOnThePage(facts, late)).toList();
-        if (!onThePage.isEmpty()) {
-            return Stream.of(finding(facts, onThePage, "; before it"));
-        }
-        return Earlier.of(facts).stream()
-                .flatMap(
-                        orders ->
-                                all.stream()
-                                        .filter(late -> unwarnedInSomeOrder(facts, late))
-                                        .limit(1)
-                                        .map(late -> inSomeOrder(facts, orders, late)));
     }
 
     /** Other steps that act on an item, in the same turn as the step itself if that acts on it. */
@@ -99,69 +111,66 @@ final class HazardTooLate implements Check {
                                 own.isEmpty() || own.contains(Turn.of(happening.what().verb())));
     }
 
-    private static boolean unwarnedOnThePage(Facts facts, Late late) {
+    private static boolean unwarnedOnThePage(
+            Facts facts, Map<Hazard, List<StepId>> prints, Late late) {
         int unwarned = facts.index().page(late.unwarned().step());
         return unwarned < facts.index().page(late.step().id())
-                && facts.procedure().steps().subList(0, unwarned + 1).stream()
-                        .noneMatch(step -> step.hazards().contains(late.hazard()));
+                && prints.get(late.hazard()).stream()
+                        .noneMatch(step -> facts.index().page(step) <= unwarned);
     }
 
-    private static boolean unwarnedInSomeOrder(Facts facts, Late late) {
+    private static boolean unwarnedInSomeOrder(
+            Facts facts, Map<Hazard, List<StepId>> prints, Late late) {
         StepId unwarned = late.unwarned().step();
         return facts.index().page(unwarned) > facts.index().page(late.step().id())
-                && facts.procedure().steps().stream()
-                        .filter(step -> step.hazards().contains(late.hazard()))
-                        .map(Step::id)
+                && prints.get(late.hazard()).stream()
                         .noneMatch(
                                 step ->
                                         step.equals(unwarned)
                                                 || facts.precedence().before(step, unwarned));
     }
 
-    private Finding inSomeOrder(Facts facts, Earlier orders, Late late) {
-        return finding(facts, List.of(late), "; before it")
-                .inOrder(orders.witness(late.unwarned().step(), late.item()));
+    private Optional<Finding> inSomeOrder(Facts facts, Late late) {
+        return Earlier.of(facts)
+                .map(orders -> orders.witness(late.unwarned().step(), late.item()))
+                .map(witness -> finding(facts, List.of(late)).inOrder(witness));
     }
 
-    private Finding finding(Facts facts, List<Late> all, String after) {
+    private Finding finding(Facts facts, List<Late> all) {
         Late first = all.get(0);
         List<StepId> steps = all.stream().map(late -> late.unwarned().step()).distinct().toList();
         List<ItemId> items = all.stream().map(Late::item).distinct().toList();
         String message =
-                "The %s on %s comes in %s%s %s."
+                "The %s on %s comes in %s; before it %s."
                         .formatted(
                                 first.hazard().signal(),
                                 facts.phrases().names(items),
                                 facts.phrases().step(first.step().id()),
-                                after,
                                 facts.phrases().steps(steps)
                                         + (steps.size() == 1 ? " acts on it" : " act on it"));
         return about().finding(message, facts.placeFirst(first.step().id(), steps), items);
     }
 
-    /** Moved to the first step that acts unwarned, or said there as well. */
+    /** Moved to the first step that acts unwarned, or printed there as well. */
     @Override
     public Stream<Fix> fixes(Facts facts, Finding finding) {
         Step late = facts.index().step(finding.steps().get(0));
         Step early = facts.index().step(finding.steps().get(1));
-        List<Hazard> concerned =
-                late.hazards().stream()
-                        .filter(hazard -> hazard.items().containsAll(finding.items()))
-                        .limit(1)
-                        .toList();
-        Edit repeat =
-                new ChangeStep(
-                        early.draft().hazards(joined(concerned, early.hazards())).step(), NAME);
-        List<Hazard> left = new ArrayList<>(late.hazards());
-        left.removeAll(concerned);
-        Edit drop = new ChangeStep(late.draft().hazards(left).step(), NAME);
         String place = facts.phrases().step(early.id());
-        return Stream.of(
-                new Fix("Move to " + place, new Edits(NAME, List.of(repeat, drop))),
-                new Fix("Repeat in " + place, repeat));
+        return late.hazards().stream()
+                .filter(hazard -> hazard.items().containsAll(finding.items()))
+                .flatMap(hazard -> fixes(late, early, hazard, place));
     }
 
-    private static List<Hazard> joined(List<Hazard> first, List<Hazard> others) {
-        return Stream.concat(first.stream(), others.stream()).toList();
+    private static Stream<Fix> fixes(Step late, Step early, Hazard hazard, String place) {
+        List<Hazard> left = new ArrayList<>(late.hazards());
+        left.remove(hazard);
+        List<Hazard> there = new ArrayList<>(early.hazards());
+        there.add(0, hazard);
+        Edit drop = new ChangeStep(late.draft().hazards(left).step(), NAME);
+        Edit print = new ChangeStep(early.draft().hazards(there).step(), NAME);
+        return Stream.of(
+                new Fix("Move to " + place, new Edits(NAME, List.of(print, drop))),
+                new Fix("Repeat in " + place, print));
     }
 }

@@ -76,8 +76,12 @@ final class HeatWork {
         return CELL.matcher(text).find();
     }
 
-    /** The steps that heat something, in page order. */
+    /** The steps that heat something while there are cells at all, in page order. */
     List<Step> steps() {
+        return cells.isEmpty() ? List.of() : heating();
+    }
+
+    private List<Step> heating() {
         return facts.procedure().steps().stream().filter(this::heats).toList();
     }
 

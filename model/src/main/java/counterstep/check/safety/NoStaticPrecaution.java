@@ -6,6 +6,7 @@ import counterstep.check.Facts;
 import counterstep.check.Finding;
 import counterstep.check.Fix;
 import counterstep.check.Phrases;
+import counterstep.ledger.Witness;
 import counterstep.model.Severity;
 import counterstep.model.StepId;
 import java.util.List;
@@ -55,18 +56,17 @@ final class NoStaticPrecaution implements Check {
 
     /** Touched before every precaution in some order, since none has to come before it. */
     private Stream<Finding> inSomeOrder(Facts facts, StaticWork work) {
-        return Earlier.of(facts).stream()
+        return unguarded(facts, work)
+                .limit(1)
                 .flatMap(
-                        orders ->
-                                unguarded(facts, work)
-                                        .limit(1)
-                                        .map(
-                                                touch ->
-                                                        inSomeOrder(facts, work, touch)
-                                                                .inOrder(
-                                                                        orders.witness(
-                                                                                touch.step(),
-                                                                                touch.item()))));
+                        touch ->
+                                Earlier.of(facts).stream()
+                                        .map(all -> told(facts, all, work, touch)));
+    }
+
+    private Finding told(Facts facts, Earlier orders, StaticWork work, StaticWork.Touch touch) {
+        Witness witness = orders.witness(touch.step(), touch.item());
+        return inSomeOrder(facts, work, touch).inOrder(witness);
     }
 
     private static Stream<StaticWork.Touch> unguarded(Facts facts, StaticWork work) {
@@ -90,7 +90,7 @@ final class NoStaticPrecaution implements Check {
                         + phrases.name(touch.item())
                         + " before "
                         + phrases.step(guard)
-                        + ", which guards against static.";
+                        + " guards against static.";
         return finding(message, touch, List.of(guard));
     }
 

@@ -36,6 +36,8 @@ final class StaticWork {
                             + "|against static|ESD|(wrist|grounding|earthing) strap"
                             + "|(grounded|earthed) mat)\\b");
 
+    private static final Set<Verb> LOOKING = Set.of(Verb.CHECK, Verb.WAIT);
+
     /** The first thing that a step does where static can do damage. */
     record Touch(StepId step, ItemId item, Verb what) {
         /** Between the step and the item: ' opens '. */
@@ -74,7 +76,9 @@ final class StaticWork {
 
     private boolean sensitive(Action action) {
         Optional<Item> item = action.item().map(facts.index()::item);
-        return item.filter(one -> one instanceof Part part && part.staticSensitive()).isPresent()
+        return !LOOKING.contains(action.verb())
+                        && item.filter(one -> one instanceof Part part && part.staticSensitive())
+                                .isPresent()
                 || action.verb() == Verb.DISCONNECT && item.filter(this::onABoard).isPresent();
     }
 
