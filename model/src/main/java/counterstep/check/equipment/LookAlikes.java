@@ -79,7 +79,8 @@ final class LookAlikes implements Check {
                         .formatted(facts.phrases().step(pile.after()), Phrases.list(sizes));
         List<ItemId> items = pile.sets().stream().map(FastenerSet::id).toList();
         List<StepId> out = items.stream().flatMap(id -> facts.ledger().offAt(id).stream()).toList();
-        return about().finding(message, facts.placeFirst(pile.after(), out), items);
+        Finding finding = about().finding(message, facts.placeFirst(pile.after(), out), items);
+        return pile.witness().map(finding::inOrder).orElse(finding);
     }
 
     /** 'long shell screws (K2 × 8)'. */

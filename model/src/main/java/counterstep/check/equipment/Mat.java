@@ -2,6 +2,7 @@ package counterstep.check.equipment;
 
 import counterstep.check.Facts;
 import counterstep.ledger.FastenerState;
+import counterstep.ledger.Witness;
 import counterstep.model.FastenerSet;
 import counterstep.model.ItemId;
 import counterstep.model.StepId;
@@ -10,26 +11,33 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 
-/** Fastener sets of the same looks, and which of them lie on the mat at once, easily mixed up. */
+/**
+ * Fastener sets of the same looks, and which of them lie on the mat at once, easily mixed up: as
+ * the page goes, and of those that it keeps apart, in some other order that the links allow.
+ */
 final class Mat {
     private final Facts facts;
     private final Map<ItemId, List<StepId>> steps;
     private final List<FastenerSet> sets;
-    private final Clusters<ItemId> clusters = new Clusters<>();
+    private final Clusters<ItemId> onThePage = new Clusters<>();
+    private final Clusters<ItemId> inSomeOrder = new Clusters<>();
     private final List<Pair> pairs = new ArrayList<>();
+    private final List<Pair> others = new ArrayList<>();
 
-    /** Two that lie there together. */
-    private record Pair(ItemId one, StepId after) {}
+    /** Two that lie there together after a step, in the order of a witness where there is one. */
+    private record Pair(ItemId one, StepId after, Optional<Witness> witness) {}
 
     /**
      * Sets that lie there together, or at least each with another.
      *
      * @param sets two or more
      * @param after the first step after which two of them do
+     * @param witness an order in which they do; empty where page order does
      */
-    record Pile(List<FastenerSet> sets, StepId after) {
+    record Pile(List<FastenerSet> sets, StepId after, Optional<Witness> witness) {
         Pile {
             sets = List.copyOf(sets);
         }
@@ -39,22 +47,42 @@ final class Mat {
         this.facts = facts;
         this.steps = steps;
         this.sets = sets;
+        eachConfusing(this::compareOnThePage);
+        eachConfusing(this::compareInSomeOrder);
+    }
+
+    private void eachConfusing(BiConsumer<ItemId, ItemId> pair) {
         for (int place = 1; place < sets.size(); place++) {
             for (FastenerSet earlier : sets.subList(0, place)) {
-                compare(earlier, sets.get(place));
+                if (LookAlike.confusing(earlier, sets.get(place))) {
+                    pair.accept(earlier.id(), sets.get(place).id());
+                }
             }
         }
     }
 
-    private void compare(FastenerSet one, FastenerSet other) {
-        if (LookAlike.confusing(one, other)) {
-            firstTogether(one.id(), other.id())
-                    .ifPresent(
-                            after -> {
-                                clusters.join(one.id(), other.id());
-                                pairs.add(new Pair(one.id(), after));
-                            });
+    private void compareOnThePage(ItemId one, ItemId other) {
+        firstTogether(one, other)
+                .ifPresent(
+                        after -> {
+                            onThePage.join(one, other);
+                            pairs.add(new Pair(one, after, Optional.empty()));
+                        });
+    }
+
+    private void compareInSomeOrder(ItemId one, ItemId other) {
+        if (onThePage.joined(one, other) || inSomeOrder.joined(one, other)) {
+            return;
         }
+        facts.everyOrder()
+                .together(one, other)
+                .ifPresent(
+                        witness -> {
+                            inSomeOrder.join(one, other);
+                            List<StepId> first = witness.first();
+                            StepId last = first.get(first.size() - 1);
+                            others.add(new Pair(one, last, Optional.of(witness)));
+                        });
     }
 
     /** What lies there changes only by the steps that act on either. */
@@ -68,21 +96,24 @@ final class Mat {
         return facts.ledger().after(set, after) instanceof FastenerState state && state.onMat() > 0;
     }
 
-    /** The piles in page order. */
+    /** The piles: first those of the page, each in page order. */
     List<Pile> piles() {
-        return clusters.among(sets.stream().map(FastenerSet::id).toList()).stream()
-                .map(this::pile)
-                .sorted(Comparator.comparingInt(pile -> facts.index().page(pile.after())))
-                .toList();
+        return Stream.concat(piles(onThePage, pairs), piles(inSomeOrder, others)).toList();
     }
 
-    private Pile pile(List<ItemId> ids) {
-        StepId after =
-                pairs.stream()
+    private Stream<Pile> piles(Clusters<ItemId> clusters, List<Pair> joined) {
+        return clusters.among(sets.stream().map(FastenerSet::id).toList()).stream()
+                .map(ids -> pile(ids, joined))
+                .sorted(Comparator.comparingInt(pile -> facts.index().page(pile.after())));
+    }
+
+    private Pile pile(List<ItemId> ids, List<Pair> joined) {
+        Pair first =
+                joined.stream()
                         .filter(pair -> ids.contains(pair.one()))
-                        .map(Pair::after)
-                        .min(Comparator.comparingInt(facts.index()::page))
+                        .min(Comparator.comparingInt(pair -> facts.index().page(pair.after())))
                         .orElseThrow();
-        return new Pile(sets.stream().filter(set -> ids.contains(set.id())).toList(), after);
+        List<FastenerSet> pile = sets.stream().filter(set -> ids.contains(set.id())).toList();
+        return new Pile(pile, first.after(), first.witness());
     }
 }

@@ -81,6 +81,28 @@ final class LookAlikesTest {
                                 .link(3, 4)));
     }
 
+    private static Sketch oneAfterTheOther() {
+        return Sketch.of()
+                .item(screws("f1", 4, ""))
+                .item(screws("f2", 5, ""))
+                .steps("remove f1", "reinstall f1", "remove f2", "reinstall f2")
+                .link(1, 2)
+                .link(3, 4);
+    }
+
+    @Test
+    void butTheLinksMayLetThemBeAtOnce() {
+        assertEquals(
+                List.of(
+                        "look-alikes [s3, s1] [f1, f2] In some order: After step 3 f1 screws (M1.6 ×"
+                                + " 4) and f2 screws (M1.6 × 5) lie on the mat, alike but for their"
+                                + " length and in no trays of their own."),
+                Found.in(oneAfterTheOther()));
+        Mended mended = Mended.of(oneAfterTheOther().procedure(), "look-alikes").orElseThrow();
+        assertEquals("Name trays", mended.name());
+        assertEquals(List.of(), Found.in(mended.procedure()));
+    }
+
     private static Sketch three() {
         return Sketch.of()
                 .item(screws("f1", 4, "A"))
