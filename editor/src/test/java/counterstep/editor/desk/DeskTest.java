@@ -181,9 +181,10 @@ class DeskTest {
         desk.onAnalysis(analysis -> heard.add(line(analysis)));
         work();
         desk.apply(renamed("Cover off"));
-        assertEquals(List.of("1", "1, being renewed"), heard);
+        assertEquals(List.of("1", "1 with fixes", "1 with fixes, being renewed"), heard);
+        heard.clear();
         work();
-        assertEquals(List.of("1", "1, being renewed", "2"), heard);
+        assertEquals(List.of("2", "2 with fixes"), heard);
     }
 
     @Test
@@ -202,6 +203,8 @@ class DeskTest {
     }
 
     private static String line(Analysis analysis) {
-        return analysis.generation() + (analysis.renewing() ? ", being renewed" : "");
+        return analysis.generation()
+                + (analysis.fixes().isPresent() ? " with fixes" : "")
+                + (analysis.renewing() ? ", being renewed" : "");
     }
 }

@@ -10,6 +10,7 @@ import counterstep.model.Action;
 import counterstep.model.FastenerSet;
 import counterstep.model.Hold;
 import counterstep.model.ItemId;
+import counterstep.model.Link;
 import counterstep.model.Part;
 import counterstep.model.Phase;
 import counterstep.model.Procedure;
@@ -52,6 +53,7 @@ final class ItemsPanelTest {
                                 Part.named(LID, "lid")
                                         .withFacts(List.of(Hold.by(SCREWS)), List.of(), List.of())))
                 .steps(List.of(out, in))
+                .links(List.of(Link.drawn(out.id(), in.id())))
                 .procedure();
     }
 
