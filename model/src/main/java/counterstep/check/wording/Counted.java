@@ -89,11 +89,16 @@ final class Counted {
                 fit += 2;
             } else if (others.get(item).contains(stem)) {
                 fit++;
-            } else if (!word.is(WordClass.QUALIFIER) && word.number() < 0) {
+            } else if (word.number() < 0 && !(word.is(WordClass.QUALIFIER) && plain(item))) {
                 return 0;
             }
         }
         return fit;
+    }
+
+    /** Whether nothing in the name tells it from others: 'long screws' are no 'short screws'. */
+    private boolean plain(Item item) {
+        return names.get(item).stream().noneMatch(word -> vocabulary.is(word, WordClass.QUALIFIER));
     }
 
     /** The items whose numbers cannot be what the actions count. */

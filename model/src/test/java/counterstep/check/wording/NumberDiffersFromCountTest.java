@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import counterstep.check.Facts;
 import counterstep.check.Fix;
+import counterstep.model.FastenerSet;
+import counterstep.model.ItemId;
 import counterstep.model.Procedure;
 import counterstep.review.Fixes;
 import counterstep.review.Review;
@@ -79,6 +81,13 @@ final class NumberDiffersFromCountTest {
             })
     void aPartOfTheSetMayBeMeant(String text) {
         assertEquals(List.of(), Found.in(loosened(4, text)));
+    }
+
+    @Test
+    void theLongOnesAreNotTheShortOnes() {
+        var shorts = FastenerSet.screws(new ItemId("lid"), "short screws", 6, Optional.empty());
+        Sketch sketch = Sketch.of().item(shorts).step("loosen lid").text("Loosen two long screws.");
+        assertEquals(List.of(), Found.in(sketch.step("tighten lid")));
     }
 
     @Test
