@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Links that make every order complete, none of which can be left out. */
 final class MissingLinksTest {
-    private static final int PROCEDURES = 300;
+    private static final int PROCEDURES = 150;
 
     private static EveryOrder every(Procedure procedure) {
         return EveryOrder.of(Deeds.of(Index.of(procedure)), Precedence.of(procedure));
