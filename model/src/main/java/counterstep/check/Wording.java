@@ -2,9 +2,10 @@ package counterstep.check;
 
 import counterstep.model.Procedure;
 import counterstep.model.Step;
+import counterstep.model.StepId;
 import counterstep.words.Sentence;
 import counterstep.words.Vocabulary;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import java.util.Optional;
 /** The texts of the steps as sentences, where the document's language has words. */
 public final class Wording {
     private final Optional<Vocabulary> vocabulary;
-    private final Map<Step, List<Sentence>> texts = new IdentityHashMap<>();
+    private final Map<StepId, List<Sentence>> texts = new HashMap<>();
 
     Wording(Procedure procedure) {
         vocabulary = Vocabulary.of(procedure.titleBlock().language());
@@ -20,7 +21,10 @@ public final class Wording {
                 words ->
                         procedure
                                 .steps()
-                                .forEach(step -> texts.put(step, words.sentences(step.text()))));
+                                .forEach(
+                                        step ->
+                                                texts.put(
+                                                        step.id(), words.sentences(step.text()))));
     }
 
     /** The vocabulary to read the document with; empty where its language has none. */
@@ -30,6 +34,6 @@ public final class Wording {
 
     /** The sentences of a step's text; none where they cannot be read. */
     public List<Sentence> sentences(Step step) {
-        return texts.getOrDefault(step, List.of());
+        return texts.getOrDefault(step.id(), List.of());
     }
 }

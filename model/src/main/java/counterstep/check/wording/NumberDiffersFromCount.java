@@ -46,7 +46,7 @@ final class NumberDiffersFromCount implements Check {
         Counted text = new Counted(facts.index(), step, facts.wording().sentences(step), words);
         return Stream.concat(title.differing().stream(), text.differing().stream())
                 .distinct()
-                .map(item -> finding(facts, step, item, said(title, text, item), words));
+                .map(item -> finding(facts, step, item, said(title, text, item)));
     }
 
     private static List<Sentence> titleOf(Step step, Vocabulary words) {
@@ -61,7 +61,7 @@ final class NumberDiffersFromCount implements Check {
                 .orElseThrow();
     }
 
-    private Finding finding(Facts facts, Step step, ItemId item, Token said, Vocabulary words) {
+    private Finding finding(Facts facts, Step step, ItemId item, Token said) {
         int count = actionsOn(step, item).stream().mapToInt(Action::count).sum();
         String message =
                 "%s says %d of '%s', its action%s %d."
