@@ -12,9 +12,11 @@ import counterstep.model.Verb;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Which action must be done before another on the way back, by the facts on the items: what a cover
@@ -24,9 +26,21 @@ final class MustPrecede {
     private final Index index;
     private final Map<ItemId, List<EnergySource>> restoredBy = new HashMap<>();
 
+    /** For each item those of which a fact tells anything with it: most pairs need no look. */
+    private final Map<ItemId, Set<ItemId>> related = new HashMap<>();
+
     MustPrecede(Index index) {
         this.index = index;
         for (Item item : index.procedure().items()) {
+            relate(item.id(), item.id());
+            if (item instanceof Part part) {
+                part.covers().forEach(covered -> relate(part.id(), covered));
+                part.tetheredBy().forEach(tether -> relate(part.id(), tether));
+                part.heldBy().forEach(hold -> relate(part.id(), hold.holder()));
+            }
+            if (item instanceof Setting setting) {
+                setting.belongsTo().forEach(owner -> relate(setting.id(), owner));
+            }
             if (item instanceof EnergySource source) {
                 chain(source)
                         .forEach(
@@ -38,7 +52,13 @@ final class MustPrecede {
         }
     }
 
+    private void relate(ItemId one, ItemId other) {
+        related.computeIfAbsent(one, id -> new HashSet<>()).add(other);
+        related.computeIfAbsent(other, id -> new HashSet<>()).add(one);
+    }
+
     private void remember(ItemId by, EnergySource source) {
+        source.feeds().forEach(fed -> relate(by, fed));
         restoredBy.computeIfAbsent(by, id -> new ArrayList<>()).add(source);
     }
 
@@ -70,6 +90,9 @@ final class MustPrecede {
         }
         ItemId earlier = first.item().orElseThrow();
         ItemId later = then.item().get();
+        if (!related.get(later).contains(earlier)) {
+            return false;
+        }
         if (earlier.equals(later)) {
             return onTheWay(first.verb())
                     && Turn.of(then.verb()) == Turn.BACK
