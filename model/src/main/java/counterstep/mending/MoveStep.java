@@ -59,6 +59,7 @@ public record MoveStep(StepId step, StepId before) implements Edit {
                 .forEach(earlier -> fresh.add(new LinkEnds(earlier, step)));
         fresh.add(new LinkEnds(step, before));
         fresh.stream()
+                .filter(ends -> !ends.before().equals(ends.after())) // a loop in the links
                 .filter(ends -> kept.stream().noneMatch(old -> old.ends().equals(ends)))
                 .map(ends -> new Link(ends.before(), ends.after(), LinkOrigin.DRAWN, Extras.NONE))
                 .forEach(kept::add);

@@ -1,6 +1,7 @@
 package counterstep.mirror;
 
 import counterstep.ledger.FastenerState;
+import counterstep.ledger.FittingVerbs;
 import counterstep.ledger.Happening;
 import counterstep.ledger.ItemState;
 import counterstep.ledger.JointState;
@@ -41,12 +42,18 @@ final class OpenWork {
         pairs.stream()
                 .filter(pair -> pair.back().isEmpty())
                 .filter(pair -> pair.offVerb() != Verb.NOTE)
+                .filter(pair -> fits(pair, index.item(pair.item())))
                 .map(pair -> new Opened(pair.off(), pair.item(), pair.offVerb(), pair.count()))
                 .forEach(all::add);
         for (Item item : index.procedure().items()) {
             fingerTight(item);
             noted(item);
         }
+    }
+
+    /** What has no meaning for the item cannot be undone. */
+    private static boolean fits(Pair pair, Item item) {
+        return FittingVerbs.of(item).contains(pair.offVerb());
     }
 
     /** Seated by a putting back that nobody had loosened before, and never tightened. */

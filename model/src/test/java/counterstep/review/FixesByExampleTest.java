@@ -1,6 +1,7 @@
 package counterstep.review;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import counterstep.check.Facts;
 import counterstep.check.Finding;
@@ -9,8 +10,10 @@ import counterstep.model.Action;
 import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
+import counterstep.testing.AnyProcedure;
 import counterstep.testing.Found;
 import counterstep.testing.PartFacts;
+import counterstep.testing.RandomProcedure;
 import counterstep.testing.Screws;
 import counterstep.testing.Sketch;
 import java.util.List;
@@ -228,5 +231,23 @@ final class FixesByExampleTest {
                         back(Sketch.of().screws("f1", 1).step("remove f1"), "reinstall f1"));
         assertEquals(List.of("remove f1 1", "reinstall f1 1", "check"), actions(after));
         assertEquals(Phase.VERIFY, after.steps().get(2).phase());
+    }
+
+    @Test
+    void noDocumentMakesAFixStumble() {
+        int offered = 0;
+        for (long seed = 0; seed < 150; seed++) {
+            for (Procedure any :
+                    List.of(AnyProcedure.of(seed), RandomProcedure.withSteps(6, seed))) {
+                Facts facts = Facts.of(any);
+                Review review = Review.of(facts);
+                Fixes fixes = Fixes.of(facts, review);
+                offered +=
+                        review.findings().stream()
+                                .mapToInt(f -> fixes.of(f).isPresent() ? 1 : 0)
+                                .sum();
+            }
+        }
+        assertTrue(offered > 100, offered + " offered");
     }
 }
