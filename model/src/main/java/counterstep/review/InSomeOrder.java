@@ -15,6 +15,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /**
  * The faults that page order hides: for each condition that fails in some order the checks look at
@@ -34,12 +35,16 @@ final class InSomeOrder {
     private final List<Finding> found = new ArrayList<>();
     private final Set<Fault> faults = new HashSet<>();
 
-    private InSomeOrder(Facts facts, List<Check> checks, List<Finding> told) {
+    private InSomeOrder(
+            Facts facts, List<Check> checks, List<Finding> told, BooleanSupplier stopped) {
         this.facts = facts;
         this.checks = checks.stream().filter(Check::dependsOnOrder).toList();
         this.told = told;
         Set<Place> onThePage = onThePage();
         for (Violation violation : facts.everyOrder().violations()) {
+            if (stopped.getAsBoolean()) {
+                return;
+            }
             if (!onThePage.contains(place(violation)) && !endsSoOnThePage(violation)) {
                 tell(violation);
             }
@@ -52,9 +57,11 @@ final class InSomeOrder {
      * @param facts in page order
      * @param checks all that the document wants
      * @param told what they find in page order
+     * @param stopped asked between two orders; then what is found by then
      */
-    static List<Finding> findings(Facts facts, List<Check> checks, List<Finding> told) {
-        return List.copyOf(new InSomeOrder(facts, checks, told).found);
+    static List<Finding> findings(
+            Facts facts, List<Check> checks, List<Finding> told, BooleanSupplier stopped) {
+        return List.copyOf(new InSomeOrder(facts, checks, told, stopped).found);
     }
 
     private boolean endsSoOnThePage(Violation violation) {

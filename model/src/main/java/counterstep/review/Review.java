@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
 /**
@@ -22,7 +23,7 @@ public final class Review {
     private final Procedure procedure;
     private final List<Finding> findings;
 
-    private Review(Facts facts) {
+    private Review(Facts facts, BooleanSupplier stopped) {
         this.procedure = facts.procedure();
         List<Check> wanted =
                 Stream.concat(AllChecks.ofTheWork().stream(), Stream.of(new NoSuchCheck()))
@@ -30,7 +31,7 @@ public final class Review {
                         .toList();
         List<Finding> onThePage = wanted.stream().flatMap(check -> check.examine(facts)).toList();
         List<Finding> found = new ArrayList<>(onThePage);
-        found.addAll(InSomeOrder.findings(facts, wanted, onThePage));
+        found.addAll(InSomeOrder.findings(facts, wanted, onThePage, stopped));
         WaiverNoLongerApplies idle = new WaiverNoLongerApplies();
         if (wanted(idle)) {
             idle.examine(facts, found).forEach(found::add);
@@ -50,7 +51,12 @@ public final class Review {
 
     /** Reviews a procedure whose facts are derived already. */
     public static Review of(Facts facts) {
-        return new Review(facts);
+        return of(facts, () -> false);
+    }
+
+    /** The same, given up once nobody wants it any more; findings may be missing then. */
+    public static Review of(Facts facts, BooleanSupplier stopped) {
+        return new Review(facts, stopped);
     }
 
     /** What was found, waived or not. */

@@ -38,7 +38,7 @@ final class Stages {
 
     private Analysis all(Procedure procedure, long generation) {
         Facts facts = stage(() -> Facts.of(procedure));
-        Review review = stage(() -> Review.of(facts));
+        Review review = stage(() -> Review.of(facts, overtaken));
         Tooling tooling = stage(() -> Tooling.of(procedure));
         ToolChanges changes = stage(() -> ToolChanges.inPageOrder(procedure, tooling));
         MirrorLayout mirror = stage(() -> MirrorLayout.of(procedure));
