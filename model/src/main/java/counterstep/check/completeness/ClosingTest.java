@@ -21,9 +21,6 @@ record ClosingTest() implements Edit {
     /** Hands time of a short trial, in seconds; a guess. */
     private static final int SECONDS = 60;
 
-    /** With more loose ends than this, the last step of the page stands for them. */
-    private static final int FEW = 12;
-
     @Override
     public String name() {
         return "Add the test";
@@ -47,12 +44,10 @@ record ClosingTest() implements Edit {
 
     private static List<StepId> ends(Procedure before) {
         Precedence precedence = Precedence.of(before);
-        List<StepId> ends =
-                before.steps().stream()
-                        .filter(step -> step.phase().compareTo(Phase.REASSEMBLY) >= 0)
-                        .map(Step::id)
-                        .filter(step -> precedence.directlyAfter(step).isEmpty())
-                        .toList();
-        return ends.size() > FEW ? ends.subList(ends.size() - 1, ends.size()) : ends;
+        return before.steps().stream()
+                .filter(step -> step.phase().compareTo(Phase.REASSEMBLY) >= 0)
+                .map(Step::id)
+                .filter(step -> precedence.directlyAfter(step).isEmpty())
+                .toList();
     }
 }
