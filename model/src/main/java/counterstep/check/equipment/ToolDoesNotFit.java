@@ -15,6 +15,7 @@ import counterstep.model.Severity;
 import counterstep.model.Step;
 import counterstep.model.StepId;
 import counterstep.model.Tool;
+import counterstep.model.ToolKind;
 import counterstep.model.Verb;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -62,13 +63,25 @@ final class ToolDoesNotFit implements Check {
     }
 
     private static Optional<Mismatch> mismatch(Optional<Tool> tool, Item item) {
-        Optional<Drive> driver = tool.flatMap(Tool::drive);
-        if (driver.isEmpty() || !(item instanceof FastenerSet set)) {
+        if (tool.isEmpty() || !(item instanceof FastenerSet set)) {
             return Optional.empty();
         }
         return set.drive()
-                .filter(drive -> !DriveFit.fits(driver.get(), drive))
+                .filter(drive -> !fits(tool.get(), drive))
                 .map(drive -> new Mismatch(tool.get(), set));
+    }
+
+    /** A tool whose drive is not stated may fit, unless its kind neither turns nor grips one. */
+    private static boolean fits(Tool tool, Drive drive) {
+        return tool.drive().map(own -> DriveFit.fits(own, drive)).orElse(mayTurn(tool.kind()));
+    }
+
+    private static boolean mayTurn(ToolKind kind) {
+        return switch (kind) {
+            case DRIVER, KEY, SOCKET, WRENCH, PLIERS, TWEEZERS, OTHER -> true;
+            case PICK, SPUDGER, CUTTER, SPATULA, KNIFE, CALIPER, METER -> false;
+            case HEATER, IRON, ANTISTATIC -> false;
+        };
     }
 
     static boolean turns(Verb verb) {

@@ -70,6 +70,12 @@ final class ToolDoesNotFitTest {
     }
 
     @Test
+    void aToolThatNeitherTurnsNorGripsAFastenerDoesNotFit() {
+        assertEquals(1, Found.in(with(Optional.empty(), ToolKind.ANTISTATIC)).size());
+        assertEquals(1, Found.in(with(Optional.empty(), ToolKind.CUTTER)).size());
+    }
+
+    @Test
     void aDriverDerivedFromTheScrewFits() {
         Sketch sketch = Sketch.of().item(Screws.hexalobular("f1", 2, "5"));
         assertEquals(List.of(), Found.in(sketch.steps("remove f1", "reinstall f1")));
