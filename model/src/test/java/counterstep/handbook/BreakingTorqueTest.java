@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Steel: the formula of ISO 898-7, MB = X · Rm · π/16 · d3³, with the least minor diameter of the
@@ -76,9 +77,15 @@ final class BreakingTorqueTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"3, 4.8", "3, ''", "3, A2", "12, 8.8", "1, A2-70", "1.7, 8.8"})
+    @CsvSource({"3, 3.6", "3, ''", "3, A2", "12, 8.8", "1, A2-70", "1.7, 8.8"})
     void whatNoTableHasIsNotKnown(double diameter, String propertyClass) {
         assertEquals(Optional.empty(), torque(metric(diameter), propertyClass));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"4.6", "4.8", "5.6", "5.8", "6.8"})
+    void aSofterClassBreaksNoLaterThanTheSoftestOfTheTable(String propertyClass) {
+        assertEquals(torque(metric(3), "8.8"), torque(metric(3), propertyClass));
     }
 
     @Test

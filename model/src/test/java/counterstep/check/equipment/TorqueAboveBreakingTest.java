@@ -53,8 +53,15 @@ final class TorqueAboveBreakingTest {
         assertEquals(List.of(), Found.in(with(0.08)));
     }
 
+    @Test
+    void aSofterClassBreaksNoLaterThanTheSoftestOfTheTable() {
+        FastenerSet soft = Screws.metric("f1", 2, 1.6, "4.8", Seat.METAL);
+        Sketch sketch = Sketch.of().item(soft).steps("remove f1", "reinstall f1 2 torque 0.8");
+        assertEquals(1, Found.in(sketch.procedure()).size());
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"", "4.8", "A2"})
+    @ValueSource(strings = {"", "3.6", "A2"})
     void aClassThatNoTableHasIsNotDoubted(String propertyClass) {
         FastenerSet set = Screws.metric("f1", 2, 1.6, propertyClass, Seat.METAL);
         assertEquals(
