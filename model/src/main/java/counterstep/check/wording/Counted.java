@@ -4,6 +4,7 @@ import counterstep.model.Action;
 import counterstep.model.Index;
 import counterstep.model.Item;
 import counterstep.model.ItemId;
+import counterstep.model.Part;
 import counterstep.model.Step;
 import counterstep.words.Sentence;
 import counterstep.words.Thing;
@@ -17,18 +18,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** The numbers in a step's text, each with the items of its actions that it may count. */
 final class Counted {
+    private final Index index;
     private final Vocabulary vocabulary;
     private final Map<Item, Set<String>> names = new LinkedHashMap<>();
     private final Map<Item, Set<String>> others = new LinkedHashMap<>();
+    private final Map<Item, Set<String>> wholes = new LinkedHashMap<>();
     private final Map<Item, List<Token>> numbers = new LinkedHashMap<>();
     private final Map<Item, List<Integer>> counts = new LinkedHashMap<>();
     private final Set<Item> unsure = new HashSet<>();
 
     /** Reads the numbers of one text of a step: its title or its instruction. */
     Counted(Index index, Step step, List<Sentence> text, Vocabulary vocabulary) {
+        this.index = index;
         this.vocabulary = vocabulary;
         List<Thing> things =
                 step.actions().isEmpty()
@@ -48,6 +53,22 @@ final class Counted {
         counts.computeIfAbsent(item, any -> new ArrayList<>()).add(count);
         names.computeIfAbsent(item, any -> stems(List.of(item.name().split("\\s+"))));
         others.computeIfAbsent(item, any -> stems(KnownThings.names(item, vocabulary)));
+    }
+
+    /** Whether a word names what an item holds: 'screws of the trim ring' are 'ring screws'. */
+    private boolean namesWhole(String stem, Item item) {
+        return wholes.computeIfAbsent(item, any -> stems(wordsOfWhatItHolds(item))).contains(stem);
+    }
+
+    private List<String> wordsOfWhatItHolds(Item item) {
+        return index.procedure().items().stream()
+                .filter(part -> part instanceof Part held && holds(item, held))
+                .flatMap(part -> Stream.of(part.name().split("\\s+")))
+                .toList();
+    }
+
+    private static boolean holds(Item item, Part part) {
+        return part.heldBy().stream().anyMatch(hold -> hold.holder().equals(item.id()));
     }
 
     private Set<String> stems(List<String> words) {
@@ -87,7 +108,7 @@ final class Counted {
             String stem = vocabulary.stem(word.text());
             if (names.get(item).contains(stem)) {
                 fit += 2;
-            } else if (others.get(item).contains(stem)) {
+            } else if (others.get(item).contains(stem) || namesWhole(stem, item)) {
                 fit++;
             } else if (word.number() < 0 && !(word.is(WordClass.QUALIFIER) && plain(item))) {
                 return 0;

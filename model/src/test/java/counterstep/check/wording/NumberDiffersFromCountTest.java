@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import counterstep.check.Facts;
 import counterstep.check.Fix;
 import counterstep.model.FastenerSet;
+import counterstep.model.Hold;
 import counterstep.model.ItemId;
+import counterstep.model.Part;
 import counterstep.model.Procedure;
 import counterstep.review.Fixes;
 import counterstep.review.Review;
@@ -18,6 +20,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class NumberDiffersFromCountTest {
+    private static final ItemId SCREWS = new ItemId("f1");
+    private static final List<Hold> HELD = List.of(Hold.by(SCREWS));
+    private static final List<ItemId> NONE = List.of();
+
     /** Six screws of which so many are loosened, in the words of the text, and tightened. */
     private static Procedure loosened(int count, String text) {
         return Sketch.of()
@@ -122,5 +128,22 @@ final class NumberDiffersFromCountTest {
                         .flatMap(Fixes.of(facts, review)::of);
         assertEquals(Optional.of("Set to 6"), fix.map(Fix::name));
         assertEquals(List.of(), Found.in(fix.get().edit().apply(procedure)));
+    }
+
+    @Test
+    void screwsMayBeCalledByThePartThatTheyHold() {
+        Procedure procedure =
+                Sketch.of()
+                        .item(Part.named(new ItemId("p1"), "trim ring").withFacts(HELD, NONE, NONE))
+                        .item(FastenerSet.screws(SCREWS, "ring screws", 4, Optional.empty()))
+                        .step("loosen f1")
+                        .text("Loosen the five screws of the trim ring.")
+                        .step("tighten f1")
+                        .procedure();
+        assertEquals(
+                List.of(
+                        "number-differs-from-count [s1] [f1] Step 1 says 5 of 'ring screws', its"
+                                + " action counts 4."),
+                Found.in(procedure));
     }
 }
