@@ -13,8 +13,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * A strap or a mat comes before the first board or open connector (common practice): in page order,
- * and in every order that the links allow.
+ * A strap comes before the first board or open connector (common practice): in page order, and in
+ * every order that the links allow.
  */
 final class NoStaticPrecaution implements Check {
     @Override
