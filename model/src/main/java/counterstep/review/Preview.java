@@ -64,7 +64,7 @@ public final class Preview {
         for (Step step : after.procedure().steps()) {
             before.findStep(step.id())
                     .filter(old -> !old.equals(step))
-                    .ifPresent(old -> lines.addAll(StepChange.of(old, step, before, after)));
+                    .ifPresent(old -> lines.add(StepChange.of(old, step, before, after)));
         }
     }
 

@@ -3,8 +3,10 @@ package counterstep.review;
 import counterstep.check.Phrases;
 import counterstep.model.Action;
 import counterstep.model.Index;
+import counterstep.model.Numbers;
+import counterstep.model.Phase;
+import counterstep.model.Standing;
 import counterstep.model.Step;
-import counterstep.model.Tool;
 import counterstep.model.ToolId;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +22,7 @@ final class StepChange {
     private final Step now;
     private final Index before;
     private final Index after;
-    private final List<String> lines = new ArrayList<>();
+    private final List<String> parts = new ArrayList<>();
 
     private StepChange(Step old, Step now, Index before, Index after) {
         this.old = old;
@@ -40,21 +42,30 @@ final class StepChange {
         return index.number(step.id()) + StepRuns.title(index, step.id());
     }
 
-    /** A sentence for each part of a step that differs. */
-    static List<String> of(Step old, Step now, Index before, Index after) {
+    /** One sentence of all that differs: 'Step 9, Screws out: remove 5 board screws, not 6.' */
+    static String of(Step old, Step now, Index before, Index after) {
         StepChange change = new StepChange(old, now, before, after);
-        change.told("is called", Step::title);
-        change.told("reads", Step::text);
+        change.told("now called", Step::title);
         change.actions();
-        change.tool();
-        change.time();
-        change.parts();
-        return change.lines;
+        change.value("tool", old.tool(), now.tool());
+        change.value("time", old.seconds(), now.seconds());
+        change.value("phase", old.phase(), now.phase());
+        change.value("standing", old.standing(), now.standing());
+        change.part("hazards", Step::hazards);
+        change.part("photos", Step::photos);
+        change.part("spoken text", Step::spoken);
+        change.part("second person", Step::secondPerson);
+        change.part("place on the drawing", Step::place);
+        change.part("time, measured or estimated", Step::timeSource);
+        change.part("safe to pause", Step::safeToPause);
+        change.told("the text reads", Step::text);
+        String parts = change.parts.isEmpty() ? "other facts" : String.join("; ", change.parts);
+        return "Step " + named(now, after) + ": " + parts + (parts.endsWith("”") ? "" : ".");
     }
 
     private void told(String what, Function<Step, String> part) {
         if (!part.apply(old).equals(part.apply(now))) {
-            add("%s “%s”".formatted(what, shortened(part.apply(now))));
+            parts.add("%s “%s”".formatted(what, shortened(part.apply(now))));
         }
     }
 
@@ -66,57 +77,54 @@ final class StepChange {
         List<Action> come = new ArrayList<>(now.actions());
         now.actions().forEach(gone::remove);
         old.actions().forEach(come::remove);
-        String wasDoing = actions(gone, before);
-        String does = actions(come, after);
-        if (does.equals(wasDoing)) {
-            add("does the same in other words: " + actions(now.actions(), after));
-        } else if (wasDoing.isEmpty()) {
-            add("also does this: " + does);
-        } else if (does.isEmpty()) {
-            add("no longer does this: " + wasDoing);
+        if (gone.size() == 1 && come.size() == 1 && onlyCount(gone.get(0), come.get(0))) {
+            parts.add(words(come.get(0), after) + ", not " + gone.get(0).count());
+        } else if (gone.isEmpty() && come.isEmpty()) {
+            parts.add("the same actions in this order: " + actions(now.actions(), after));
         } else {
-            add(does + ", not " + wasDoing);
+            different(actions(gone, before), actions(come, after));
         }
     }
 
-    private void tool() {
-        if (!old.tool().equals(now.tool())) {
-            add("tool: " + tool(now.tool(), after) + ", not " + tool(old.tool(), before));
+    private static boolean onlyCount(Action one, Action other) {
+        return one.withCount(other.count()).equals(other);
+    }
+
+    private void different(String gone, String come) {
+        if (gone.equals(come)) {
+            parts.add("other facts of: " + come);
+        } else if (gone.isEmpty()) {
+            parts.add("also " + come);
+        } else if (come.isEmpty()) {
+            parts.add("no longer " + gone);
+        } else {
+            parts.add(come + ", not " + gone);
         }
     }
 
-    private static String tool(Optional<ToolId> tool, Index index) {
-        return tool.map(index::tool).map(Tool::name).orElse("none");
-    }
-
-    private void time() {
-        if (!old.seconds().equals(now.seconds())) {
-            add("time: " + time(now.seconds()) + ", not " + time(old.seconds()));
+    private void value(String what, Object was, Object is) {
+        if (!was.equals(is)) {
+            parts.add(what + ": " + word(is, after) + ", not " + word(was, before));
         }
     }
 
-    private static String time(OptionalInt seconds) {
-        return seconds.isEmpty() ? "none" : seconds.getAsInt() + " s";
-    }
-
-    private void parts() {
-        part("hazards", Step::hazards);
-        part("photos", Step::photos);
-        part("phase", Step::phase);
-        part("standing", Step::standing);
-        part("spoken text", Step::spoken);
-        part("second person", Step::secondPerson);
-        part("place on the drawing", Step::place);
+    private static String word(Object value, Index index) {
+        if (value instanceof Optional<?> tool && tool.isPresent()) {
+            return index.tool((ToolId) tool.get()).name();
+        }
+        if (value instanceof OptionalInt seconds && seconds.isPresent()) {
+            return Numbers.minutesAndSeconds(seconds.getAsInt());
+        }
+        if (value instanceof Phase phase) {
+            return phase.word();
+        }
+        return value instanceof Standing standing ? standing.trial().word() : "none";
     }
 
     private void part(String name, Function<Step, Object> part) {
         if (!part.apply(old).equals(part.apply(now))) {
-            add("other " + name);
+            parts.add("other " + name);
         }
-    }
-
-    private void add(String what) {
-        lines.add("Step " + named(now, after) + ": " + what + ".");
     }
 
     private static String actions(List<Action> actions, Index index) {

@@ -56,7 +56,7 @@ final class PreviewTest {
         Action four = Action.of(Verb.REMOVE, new ItemId("f1"), 4);
         Procedure after = before.withStep(step("s1").draft().actions(List.of(four)).step());
         assertEquals(
-                List.of("Step 1, remove f1: remove 4 f1 screws, not remove 5 f1 screws."),
+                List.of("Step 1, remove f1: remove 4 f1 screws, not 5."),
                 Preview.of(before, after));
     }
 

@@ -9,6 +9,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
 
@@ -20,6 +21,9 @@ final class ReplayMarks {
     private static final double RADIUS = 11;
     private static final int VEIL = 150;
 
+    /** How far the tag of a tool hangs below its step. */
+    private static final double TAG = 11;
+
     private Replayed shown = Replayed.NOTHING;
 
     void show(Replayed replayed) {
@@ -27,42 +31,42 @@ final class ReplayMarks {
     }
 
     void paint(Graphics2D graphics, Scene scene) {
+        Optional<StepId> now = shown.now();
+        shown.done().stream()
+                .filter(step -> !now.equals(Optional.of(step)))
+                .flatMap(step -> scene.card(step).stream())
+                .forEach(card -> veil(graphics, card));
         int place = 0;
         for (StepId step : shown.done()) {
             place++;
-            boolean now = shown.now().equals(Optional.of(step));
+            Palette role = now.equals(Optional.of(step)) ? Palette.ACCENT : Palette.SOFT;
             int number = place;
-            scene.card(step).ifPresent(card -> done(graphics, card, number, now));
+            scene.card(step).ifPresent(card -> badge(graphics, card, number, role));
         }
         int last = place + 1;
         shown.fails().flatMap(scene::card).ifPresent(card -> failing(graphics, card, last));
     }
 
-    private static void done(Graphics2D graphics, Card card, int number, boolean now) {
-        if (!now) {
-            Color ground = Palette.CANVAS.color();
-            graphics.setColor(
-                    new Color(ground.getRed(), ground.getGreen(), ground.getBlue(), VEIL));
-            graphics.fill(outline(card, 0));
-        }
-        badge(graphics, card, number, now ? Palette.ACCENT : Palette.SOFT);
+    private static void veil(Graphics2D graphics, Card card) {
+        Color ground = Palette.CANVAS.color();
+        graphics.setColor(new Color(ground.getRed(), ground.getGreen(), ground.getBlue(), VEIL));
+        graphics.fill(
+                new Rectangle2D.Double(
+                        card.x() - 1, card.y() - 1, Measures.WIDTH + 2, Measures.HEIGHT + TAG + 1));
     }
 
     private static void failing(Graphics2D graphics, Card card, int number) {
         graphics.setColor(Palette.ERROR.color());
         graphics.setStroke(new BasicStroke(3));
-        graphics.draw(outline(card, 1));
+        graphics.draw(
+                new RoundRectangle2D.Double(
+                        card.x() - 1,
+                        card.y() - 1,
+                        Measures.WIDTH + 2,
+                        Measures.HEIGHT + 2,
+                        2 * Measures.CORNER,
+                        2 * Measures.CORNER));
         badge(graphics, card, number, Palette.ERROR);
-    }
-
-    private static RoundRectangle2D outline(Card card, double off) {
-        return new RoundRectangle2D.Double(
-                card.x() - off,
-                card.y() - off,
-                Measures.WIDTH + 2 * off,
-                Measures.HEIGHT + 2 * off,
-                2 * Measures.CORNER,
-                2 * Measures.CORNER);
     }
 
     private static void badge(Graphics2D graphics, Card card, int number, Palette role) {

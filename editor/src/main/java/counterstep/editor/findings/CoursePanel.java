@@ -62,7 +62,7 @@ final class CoursePanel {
         panel.add(body(), BorderLayout.CENTER);
         panel.setMinimumSize(new Dimension(200, 80));
         on("ESCAPE", replay::stop);
-        on("SPACE", replay::forward);
+        on("SPACE", replay::stepOrEnd);
         show(Optional.empty(), "");
     }
 
@@ -74,7 +74,7 @@ final class CoursePanel {
         JLabel title = new JLabel("How it goes wrong");
         title.putClientProperty("FlatLaf.styleClass", "panelHead");
         button(play, "replay", replay::playOrPause);
-        button(forward, "replay next step", replay::forward);
+        button(forward, "replay next step", replay::stepOrEnd);
         JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING, 0, 0));
         buttons.setOpaque(false);
         buttons.add(play);
@@ -166,8 +166,13 @@ final class CoursePanel {
     /** Does the next step of the order. */
     void forward() {
         if (replay.possible()) {
-            replay.forward();
+            replay.stepOrEnd();
         }
+    }
+
+    /** Ends a walk that is going on. */
+    void endWalk() {
+        replay.stop();
     }
 
     private void choose(boolean adjusting) {
@@ -179,6 +184,7 @@ final class CoursePanel {
 
     private void walked() {
         play.setText(replay.playing() ? "Pause" : "Replay");
+        forward.setText(replay.ended() ? "End replay" : "Next step");
         renderer.reach(replay.line());
         if (replay.line() >= 0) {
             list.ensureIndexIsVisible(replay.line());

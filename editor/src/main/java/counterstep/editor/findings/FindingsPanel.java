@@ -4,6 +4,7 @@ import counterstep.check.Finding;
 import counterstep.editor.analysis.Analysis;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
+import counterstep.editor.desk.DeskState;
 import counterstep.editor.desk.Replayed;
 import counterstep.editor.desk.Selection;
 import counterstep.model.StepId;
@@ -63,13 +64,15 @@ public final class FindingsPanel implements DeskPanel {
         work = new FindingWork(desk, panel, clock, reviewer);
         list.addListSelectionListener(event -> choose(event.getValueIsAdjusting()));
         list.onPress(this::press);
-        onEnter();
+        on("ENTER", this::goThere);
+        on("ESCAPE", course::endWalk);
         JScrollPane scroll = new JScrollPane(list);
         scroll.setBorder(BorderFactory.createEmptyBorder(4, 0, 4, 0));
         panel.add(scroll, LIST);
         panel.add(empty(), NONE);
         none.setName("nothing found");
         cards.show(panel, NONE);
+        desk.onState(this::endWalkOfAnother);
         desk.onAnalysis(this::render);
     }
 
@@ -82,15 +85,15 @@ public final class FindingsPanel implements DeskPanel {
         return page;
     }
 
-    private void onEnter() {
-        list.getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "go there");
+    private void on(String key, Runnable act) {
+        list.getInputMap().put(KeyStroke.getKeyStroke(key), key);
         list.getActionMap()
                 .put(
-                        "go there",
+                        key,
                         new AbstractAction() {
                             @Override
                             public void actionPerformed(ActionEvent event) {
-                                goThere();
+                                act.run();
                             }
                         });
     }
@@ -253,6 +256,13 @@ public final class FindingsPanel implements DeskPanel {
                                 row.map(one -> HowItGoesWrong.of(analysis.facts(), one.finding())));
         course.show(told, row.map(FindingRow::waiver).orElse(""));
         chosen.forEach(listener -> listener.accept(row));
+    }
+
+    /** What was walked through may be done otherwise in a document that was changed since. */
+    private void endWalkOfAnother(DeskState state) {
+        if (shown.filter(analysis -> analysis.generation() == state.generation()).isEmpty()) {
+            course.endWalk();
+        }
     }
 
     private void render(Analysis analysis) {

@@ -39,6 +39,8 @@ public final class FixPreview {
         words.setName("what will change");
         words.setText(String.join("\n\n", lines));
         words.setFocusable(true);
+        words.setCaretPosition(0);
+        words.setCaretColor(Palette.PANEL.color()); // it is there for the keyboard to scroll
         int height = words.heightAt(WIDTH);
         JScrollPane scroll = new JScrollPane(words);
         scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
@@ -47,6 +49,6 @@ public final class FixPreview {
         JPanel content = new JPanel(new BorderLayout(0, 8));
         content.add(heading, BorderLayout.NORTH);
         content.add(scroll, BorderLayout.CENTER);
-        return new Question(owner, title, content, "Apply").ask();
+        return new Question(owner, title, content, "Apply").nothingToFillIn().ask();
     }
 }

@@ -40,8 +40,9 @@ final class Replay {
         return timer.isRunning();
     }
 
-    boolean begun() {
-        return done > 0;
+    /** Whether the last step is done. */
+    boolean ended() {
+        return possible() && done >= last();
     }
 
     /** Plays on, from the start where all is done; or pauses. */
@@ -60,8 +61,17 @@ final class Replay {
         timer.start();
     }
 
-    /** Does one more step. */
-    void forward() {
+    /** Does one more step; after the last one the walk ends. */
+    void stepOrEnd() {
+        if (ended()) {
+            stop();
+        } else {
+            timer.stop();
+            forward();
+        }
+    }
+
+    private void forward() {
         done = Math.min(last(), done + 1);
         if (done >= last()) {
             timer.stop();
@@ -69,11 +79,13 @@ final class Replay {
         changed.run();
     }
 
-    /** Ends the walk. */
+    /** Ends the walk, if one is going on. */
     void stop() {
         timer.stop();
-        done = 0;
-        changed.run();
+        if (done > 0) {
+            done = 0;
+            changed.run();
+        }
     }
 
     private int last() {

@@ -23,7 +23,7 @@ import javax.swing.JPanel;
 
 /** One check in the settings: what it looks for, how bad that is here, and why. */
 final class SettingRow {
-    private static final int SENTENCE = 430;
+    private static final int SENTENCE = 450;
 
     private final About about;
     private final Optional<CheckSetting> kept;

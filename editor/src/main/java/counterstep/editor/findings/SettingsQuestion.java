@@ -11,6 +11,7 @@ import counterstep.review.CheckGroup;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.SwingUtilities;
 
 /** Asks how a document wants its checks taken. */
 final class SettingsQuestion {
@@ -28,6 +30,7 @@ final class SettingsQuestion {
     private final Procedure procedure;
     private final List<SettingRow> rows = new ArrayList<>();
     private final JLabel owed = new JLabel(" ");
+    private final JScrollPane scroll;
     private final Question question;
 
     SettingsQuestion(Component owner, Procedure procedure) {
@@ -46,7 +49,7 @@ final class SettingsQuestion {
         }
         form.end();
         form.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, 16));
-        JScrollPane scroll = new JScrollPane(form);
+        scroll = new JScrollPane(form);
         scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.getVerticalScrollBar().setUnitIncrement(16);
@@ -72,6 +75,7 @@ final class SettingsQuestion {
 
     /** The change, or empty if it was cancelled. Settings of checks not known here are kept. */
     Optional<SetCheckSettings> ask() {
+        SwingUtilities.invokeLater(() -> scroll.getViewport().setViewPosition(new Point()));
         if (!question.ask()) {
             return Optional.empty();
         }

@@ -43,7 +43,8 @@ final class WaiverQuestion {
         Form form = new Form().wide(message).add(reason).add(name).wide(said).end();
         form.setPreferredSize(new java.awt.Dimension(WIDTH, form.getPreferredSize().height));
         name.show(by);
-        question = new Question(owner, "Waive " + finding.check().replace('-', ' '), form, "Waive");
+        question =
+                new Question(owner, "Waive: " + finding.check().replace('-', ' '), form, "Waive");
         reason.whileTyping(this::judge);
         name.whileTyping(this::judge);
         judge();

@@ -7,6 +7,8 @@ import java.awt.FlowLayout;
 import java.awt.Window;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
@@ -24,6 +26,7 @@ public final class Question {
     private final JComponent content;
     private final JButton main;
     private boolean agreed;
+    private boolean mainFirst;
 
     /**
      * A question, not asked yet.
@@ -47,6 +50,12 @@ public final class Question {
         main.setEnabled(can);
     }
 
+    /** There is nothing to fill in: the keyboard begins at the button that does it. */
+    public Question nothingToFillIn() {
+        mainFirst = true;
+        return this;
+    }
+
     /** Asks, and waits for the answer; whether it is to be done. */
     public boolean ask() {
         Window window = SwingUtilities.getWindowAncestor(owner);
@@ -61,6 +70,15 @@ public final class Question {
                     agreed = true;
                     dialog.dispose();
                 });
+        if (mainFirst) {
+            dialog.addWindowListener(
+                    new WindowAdapter() {
+                        @Override
+                        public void windowOpened(WindowEvent event) {
+                            main.requestFocusInWindow();
+                        }
+                    });
+        }
         dialog.pack();
         dialog.setLocationRelativeTo(window);
         dialog.setVisible(true);

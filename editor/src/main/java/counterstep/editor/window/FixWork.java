@@ -73,14 +73,15 @@ final class FixWork {
             String fix = one.fix().name();
             lines.add("%d  %s: %s".formatted(number, fix, one.finding().message()));
         }
-        lines.add(left(mending.review().findings().stream().filter(Finding::open).count()));
+        lines.add(left(mending.review().findings().stream().filter(Finding::open).toList()));
         return lines;
     }
 
-    private static String left(long findings) {
-        if (findings == 0) {
+    private static String left(List<Finding> findings) {
+        if (findings.isEmpty()) {
             return "Nothing is left then.";
         }
-        return findings == 1 ? "1 finding is left then." : findings + " findings are left then.";
+        String many = findings.size() + " findings are left then, the first: ";
+        return (findings.size() == 1 ? "This is left then: " : many) + findings.get(0).message();
     }
 }

@@ -28,7 +28,7 @@ final class LowerRow {
         tabs.setOpaque(true);
         tabs.setFocusable(false);
         tabs.setPreferredSize(new Dimension(800, 230));
-        tabs.setMinimumSize(new Dimension(200, 80));
+        tabs.setMinimumSize(new Dimension(200, 150));
         panels.forEach(this::add);
         split = new LineSplit(JSplitPane.HORIZONTAL_SPLIT, tabs, new JPanel(), tabs, true);
         tabs.addChangeListener(event -> chosen(split.getRightComponent().getWidth()));

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import counterstep.edit.RenameStep;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.Replayed;
@@ -212,6 +213,17 @@ final class FindingsPanelTest {
     }
 
     @Test
+    void aWalkEndsWhenTheDocumentChanges() {
+        click(1, RowPart.BODY);
+        window.frame().button("replay next step").click();
+        window.procedure();
+        assertEquals(1, walked.get(walked.size() - 1).done().size());
+        window.onDesk(desk -> desk.apply(new RenameStep(new StepId("s3"), "Try it")));
+        window.procedure();
+        assertEquals(Replayed.NOTHING, walked.get(walked.size() - 1));
+    }
+
+    @Test
     void theOrderPlaysToItsEndByItself() {
         click(1, RowPart.BODY);
         window.frame().button("replay").click();
@@ -219,6 +231,9 @@ final class FindingsPanelTest {
         until(
                 "it can be played again",
                 () -> window.frame().button("replay").target().getText().equals("Replay"));
+        window.frame().button("replay next step").requireText("End replay").click();
+        window.procedure();
+        assertEquals(Replayed.NOTHING, walked.get(walked.size() - 1));
     }
 
     @Test
@@ -243,7 +258,7 @@ final class FindingsPanelTest {
     @Test
     void waivingAsksForAReasonAndKeepsNameAndDate() {
         click(0, RowPart.WAIVE);
-        DialogFixture question = dialog("Waive never put back");
+        DialogFixture question = dialog("Waive: never put back");
         question.button("Waive").requireDisabled();
         question.textBox("waiver.reason").enterText("kept as spares");
         question.button("Waive").requireDisabled();
@@ -273,7 +288,7 @@ final class FindingsPanelTest {
         List<String> counts = new CopyOnWriteArrayList<>();
         GuiActionRunner.execute(() -> panel.onCount(counts::add));
         click(0, RowPart.WAIVE);
-        DialogFixture question = dialog("Waive never put back");
+        DialogFixture question = dialog("Waive: never put back");
         question.textBox("waiver.reason").enterText("a");
         question.textBox("waiver.name").enterText("b");
         question.button("Waive").click();
