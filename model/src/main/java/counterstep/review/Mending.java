@@ -56,25 +56,28 @@ public final class Mending {
             if (stopped.getAsBoolean()) {
                 return false;
             }
-            still(finding).ifPresent(this::mend);
+            mend(finding);
         }
         return mended.size() > before;
     }
 
-    /** The finding as it is now; empty where a fix of another has mended it. */
-    private Optional<Finding> still(Finding finding) {
-        return review.findings().stream()
-                .filter(Finding::open)
-                .filter(finding::sameFault)
-                .findFirst();
+    /** Mends it as it is now, if no fix of another did; of two alike the one that can be. */
+    private void mend(Finding finding) {
+        Fixes fixes = Fixes.of(facts, review);
+        Optional<Mended> next =
+                review.findings().stream()
+                        .filter(Finding::open)
+                        .filter(finding::sameFault)
+                        .flatMap(now -> fixes.of(now).stream().map(fix -> mended(now, fix)))
+                        .findFirst();
+        if (next.isPresent()) {
+            mended.add(next.get());
+            take(next.get().fix().edit().apply(procedure));
+        }
     }
 
-    private void mend(Finding finding) {
-        Optional<Fix> fix = Fixes.of(facts, review).of(finding);
-        if (fix.isPresent()) {
-            mended.add(new Mended(procedure, finding, fix.get()));
-            take(fix.get().edit().apply(procedure));
-        }
+    private Mended mended(Finding finding, Fix fix) {
+        return new Mended(procedure, finding, fix);
     }
 
     /** What was done, in this order. */

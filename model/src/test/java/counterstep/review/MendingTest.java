@@ -10,6 +10,7 @@ import counterstep.model.CheckSetting;
 import counterstep.model.Extras;
 import counterstep.model.Procedure;
 import counterstep.store.ProcedureFile;
+import counterstep.testing.AnyProcedure;
 import counterstep.testing.RandomProcedure;
 import counterstep.testing.Samples;
 import counterstep.testing.Sketch;
@@ -60,8 +61,27 @@ final class MendingTest {
 
     @Test
     void everyFixOfARandomProcedureOneAfterTheOtherLeavesNothingToFix() {
-        for (long seed = 0; seed < 100; seed++) {
+        for (long seed = 0; seed < 40; seed++) {
             Procedure procedure = RandomProcedure.withSteps(7, seed);
+            assertMended(procedure, Mending.of(procedure), "seed " + seed);
+        }
+    }
+
+    @Test
+    void anyDocumentAtAllCanBeMended() {
+        for (long seed = 140; seed < 160; seed++) {
+            Procedure procedure = RandomProcedure.withSteps(12, seed);
+            assertMended(procedure, Mending.of(procedure), "seed " + seed);
+            Procedure any = AnyProcedure.of(seed);
+            assertMended(any, Mending.of(any), "any, seed " + seed);
+        }
+    }
+
+    /** Seeds at which a part is released, or something else is done that has no meaning. */
+    @Test
+    void whatNoVerbOfItsKindDidIsNotDrawnBack() {
+        for (long seed : new long[] {134, 158, 166, 265}) {
+            Procedure procedure = RandomProcedure.withSteps(8 + (int) (seed % 20), seed);
             assertMended(procedure, Mending.of(procedure), "seed " + seed);
         }
     }
