@@ -28,6 +28,8 @@ public record Finding(
         List<ItemId> items,
         Optional<Witness> witness,
         Optional<Waiver> waived) {
+    private static final String IN_SOME_ORDER = "In some order: ";
+
     /** Copies the lists. */
     public Finding {
         steps = List.copyOf(steps);
@@ -46,8 +48,15 @@ public record Finding(
 
     /** The same finding, as it shows in an order other than that of the page. */
     public Finding inOrder(Witness order) {
-        String told = "In some order: " + message;
+        String told = IN_SOME_ORDER + message;
         return new Finding(check, severity, told, steps, items, Optional.of(order), waived);
+    }
+
+    /** The sentence alone, where it is clear from what stands beside it in which order it shows. */
+    public String sentence() {
+        return message.startsWith(IN_SOME_ORDER)
+                ? message.substring(IN_SOME_ORDER.length())
+                : message;
     }
 
     /** Whether it is the same fault: same check, same steps and items, in any order. */

@@ -62,7 +62,7 @@ final class InAnOrder {
 
     private Line wrong() {
         String where = witness.then().map(step -> named(step) + ": ").orElse("");
-        return new Line(where + finding.message(), witness.then().stream().toList(), done, true);
+        return new Line(where + finding.sentence(), witness.then().stream().toList(), done, true);
     }
 
     private String named(StepId step) {
