@@ -2,10 +2,12 @@ package counterstep.editor.form;
 
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
 import javax.swing.AbstractAction;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
@@ -54,7 +56,7 @@ public final class HandIn {
                 });
         if (field instanceof JTextField) {
             field.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), KEY);
-            field.getActionMap().put(KEY, handIn.enter());
+            field.getActionMap().put(KEY, handIn.enter(field));
         }
         return handIn;
     }
@@ -82,11 +84,16 @@ public final class HandIn {
         }
     }
 
-    private AbstractAction enter() {
+    /** In a dialog Enter also does what the dialog asks. */
+    private AbstractAction enter(JTextComponent field) {
         return new AbstractAction() {
             @Override
-            public void actionPerformed(java.awt.event.ActionEvent event) {
+            public void actionPerformed(ActionEvent event) {
                 handIn();
+                JButton main = field.getRootPane().getDefaultButton();
+                if (main != null) {
+                    main.doClick();
+                }
             }
         };
     }

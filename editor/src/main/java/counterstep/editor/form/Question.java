@@ -2,7 +2,6 @@ package counterstep.editor.form;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
-import java.awt.Container;
 import java.awt.Dialog;
 import java.awt.FlowLayout;
 import java.awt.Window;
@@ -17,7 +16,6 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JPanel;
-import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 
@@ -64,7 +62,6 @@ public final class Question {
         JDialog dialog = new JDialog(window, title, Dialog.ModalityType.APPLICATION_MODAL);
         dialog.setName(title);
         dialog.setContentPane(page(dialog));
-        enterDoesIt(content);
         dialog.getRootPane().setDefaultButton(main);
         on(dialog, KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), dialog::dispose);
         on(dialog, KeyStroke.getKeyStroke("ctrl ENTER"), main::doClick);
@@ -100,17 +97,6 @@ public final class Question {
         page.add(content, BorderLayout.CENTER);
         page.add(buttons, BorderLayout.SOUTH);
         return page;
-    }
-
-    /** Enter in a field of one line does it, as it does elsewhere in a dialog. */
-    private void enterDoesIt(Container within) {
-        for (Component part : within.getComponents()) {
-            if (part instanceof JTextField field) {
-                field.addActionListener(event -> main.doClick());
-            } else if (part instanceof Container inner) {
-                enterDoesIt(inner);
-            }
-        }
     }
 
     private static void on(JDialog dialog, KeyStroke key, Runnable act) {
