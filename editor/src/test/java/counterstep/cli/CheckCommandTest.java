@@ -182,6 +182,34 @@ final class CheckCommandTest {
         assertFalse(run.out().contains("  fix: "), run.out());
     }
 
+    @Test
+    void everyFixOfTheHurriedSampleEndsInAProcedureWithoutFindings() {
+        Path to = folder.resolve("mended.procedure.json");
+        Run run = Run.of("check", Samples.file(Samples.HURRIED), "--mend", to);
+
+        assertEquals(0, run.code(), run.out());
+        assertTrue(run.out().endsWith("\n0 errors, 0 doubts, 0 hints.\n"), run.out());
+    }
+
+    @Test
+    void theHurriedSampleShowsAnOrderThatGoesWrong() throws Exception {
+        Path file = Samples.file(Samples.HURRIED);
+        List<String> lines = Run.of("check", file).lines();
+        JsonNode findings =
+                JSON.readTree(Run.of("check", file, "--format", "json").out()).get("findings");
+
+        int shown = lines.indexOf("  goes wrong in this order:");
+        assertTrue(shown > 0, lines.toString());
+        assertTrue(lines.get(shown + 1).matches("    1\\. steps? [0-9, to]+(: .+)?"));
+        for (JsonNode finding : findings) {
+            JsonNode witness = finding.get("witness");
+            if (witness.isObject()) {
+                assertEquals(
+                        Set.of("first", "then", "about", "readings", "bound"), members(witness));
+            }
+        }
+    }
+
     /** A plug left open that a reviewer accepts, and a setting of a check that there is none of. */
     private Path waivedAndMistyped() {
         Waiver waiver =
