@@ -44,7 +44,14 @@ final class ReplayMarks {
             scene.card(step).ifPresent(card -> badge(graphics, card, number, role));
         }
         int last = place + 1;
-        shown.fails().flatMap(scene::card).ifPresent(card -> failing(graphics, card, last));
+        shown.fails()
+                .flatMap(scene::card)
+                .ifPresent(card -> badge(graphics, card, last, Palette.ERROR));
+    }
+
+    /** The outline of the step that goes wrong, below the steps so that it crosses no tag. */
+    void paintUnder(Graphics2D graphics, Scene scene) {
+        shown.fails().flatMap(scene::card).ifPresent(card -> outline(graphics, card));
     }
 
     private static void veil(Graphics2D graphics, Card card) {
@@ -55,9 +62,9 @@ final class ReplayMarks {
                         card.x() - 1, card.y() - 1, Measures.WIDTH + 2, Measures.HEIGHT + TAG + 1));
     }
 
-    private static void failing(Graphics2D graphics, Card card, int number) {
+    private static void outline(Graphics2D graphics, Card card) {
         graphics.setColor(Palette.ERROR.color());
-        graphics.setStroke(new BasicStroke(3));
+        graphics.setStroke(new BasicStroke(5));
         graphics.draw(
                 new RoundRectangle2D.Double(
                         card.x() - 1,
@@ -66,7 +73,6 @@ final class ReplayMarks {
                         Measures.HEIGHT + 2,
                         2 * Measures.CORNER,
                         2 * Measures.CORNER));
-        badge(graphics, card, number, Palette.ERROR);
     }
 
     private static void badge(Graphics2D graphics, Card card, int number, Palette role) {

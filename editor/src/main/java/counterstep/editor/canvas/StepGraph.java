@@ -50,6 +50,7 @@ public final class StepGraph extends JPanel {
         this.commands = new Commands(desk, cells, viewpoint, titles, empty, this::redraw);
         pane.setColumnHeaderView(heads);
         pane.addUnder(graphics -> rungs.paint(graphics, cells.scene(), viewpoint.zoom()));
+        pane.addUnder(graphics -> replay.paintUnder(graphics, cells.scene()));
         pane.addOver(graphics -> replay.paint(graphics, cells.scene()));
         pane.addUnder(graphics -> empty.paint(graphics, viewpoint.zoom()));
         pane.addOver(feedback::paint);

@@ -37,6 +37,9 @@ final class CoursePanel {
     private static final String NOTHING =
             "Choose a finding: the order in which it goes wrong stands here.";
 
+    /** Room for both buttons with their longest words. */
+    private static final int BUTTONS = 190;
+
     private final JPanel panel = new JPanel(new BorderLayout());
     private final DefaultListModel<Line> lines = new DefaultListModel<>();
     private final CourseRenderer renderer = new CourseRenderer();
@@ -83,6 +86,16 @@ final class CoursePanel {
         head.setBorder(BorderFactory.createEmptyBorder(4, 16, 2, 8));
         head.add(title, BorderLayout.LINE_START);
         head.add(buttons, BorderLayout.LINE_END);
+        head.addComponentListener(
+                new ComponentAdapter() {
+                    @Override
+                    public void componentResized(ComponentEvent event) {
+                        int needed = title.getPreferredSize().width + BUTTONS;
+                        boolean narrow = head.getWidth() < needed;
+                        head.add(buttons, narrow ? BorderLayout.SOUTH : BorderLayout.LINE_END);
+                        head.revalidate();
+                    }
+                });
         return head;
     }
 

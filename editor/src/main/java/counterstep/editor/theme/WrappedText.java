@@ -1,6 +1,7 @@
 package counterstep.editor.theme;
 
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 
 /** Words that wrap within the width they are given, to be read and not to be changed. */
 public final class WrappedText extends JTextArea {
@@ -27,6 +28,9 @@ public final class WrappedText extends JTextArea {
             setMargin(null);
             setForeground(role.color());
             setFont(type.font());
+            if (getCaret() instanceof DefaultCaret caret) {
+                caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE); // new words scroll nothing
+            }
         }
     }
 
