@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 
 /** The list of all kinds of faults, in the order of the table. */
 final class Kinds {
-    private static final int RANDOM_ORDERS = 1000;
+    private static final int RANDOM_ORDERS = 500;
     private static final Judge REPLAY = new ByReplay(RANDOM_ORDERS);
 
     private static final String[] ORDER = {
@@ -43,7 +43,7 @@ final class Kinds {
     private Kinds() {}
 
     static List<Kind> all() {
-        return Stream.of(gone(), uncounted(), actions(), steps(), equipment(), words())
+        return Stream.of(gone(), uncounted(), actions(), steps(), equipment(), items(), words())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -227,5 +227,21 @@ final class Kinds {
                         "callout-without-action",
                         "action-without-callout"),
                 Kind.of("a step without time", hurts, Words::noTime, "step-without-time"));
+    }
+
+    private static List<Kind> items() {
+        Judge hurts = Judge.BY_DEFINITION;
+        return List.of(
+                Kind.of(
+                        "a renewed part without number",
+                        hurts,
+                        Items::noPartNumber,
+                        "missing-from-the-parts-list"),
+                Kind.of(
+                        "heat without a limit nearby",
+                        hurts,
+                        Items::noHeatLimit,
+                        "heat-without-limit"),
+                Kind.of("two parts of one name", hurts, Items::sameName, "name-used-twice"));
     }
 }

@@ -86,7 +86,7 @@ final class Page {
                             one ->
                                     byReason.computeIfAbsent(
                                                     reason(row, one), r -> new ArrayList<>())
-                                            .add(one.what() + " (" + one.base() + ")"));
+                                            .add(one.what()));
             if (!byReason.isEmpty()) {
                 out.append("\n### ").append(row.kind().name()).append("\n\n");
                 byReason.forEach(
@@ -103,16 +103,16 @@ final class Page {
 
     private static String reason(Row row, Outcome one) {
         if (one.unknowable()) {
-            return "*by hand*, " + one.verdict().reason();
+            return "*by hand*, %s (%s)".formatted(one.verdict().reason(), one.base());
         }
-        String why = row.kind().whyMissed().isEmpty() ? "NOT EXPLAINED" : row.kind().whyMissed();
-        return "*missed*, " + one.verdict().reason() + "; " + why;
+        String why =
+                row.kind().whyMissed().isEmpty() ? "not explained yet" : row.kind().whyMissed();
+        return "*missed*, %s; %s (%s)".formatted(one.verdict().reason(), why, one.base());
     }
 
     private String harmless() {
         StringBuilder out = new StringBuilder("\n## Harmless, and why\n\n");
-        out.append(
-                "How many orders were tried at least; where links make a chain, there is one.\n\n");
+        out.append("With the least number of orders tried; links in a chain allow one.\n\n");
         for (Row row : rows) {
             row.outcomes().stream()
                     .filter(Outcome::harmless)
@@ -130,7 +130,12 @@ final class Page {
                         .map(Outcome::verdict)
                         .min(Comparator.comparingInt(Verdict::orders))
                         .orElseThrow();
-        String orders = least.orders() == 0 ? "" : " in " + least.orders() + " orders";
+        String orders =
+                switch (least.orders()) {
+                    case 0 -> "";
+                    case 1 -> " in the one order";
+                    default -> " in " + least.orders() + " orders";
+                };
         return "- %s, %s, %d: %s%s.%n"
                 .formatted(row.kind().name(), base, some.size(), least.reason(), orders);
     }

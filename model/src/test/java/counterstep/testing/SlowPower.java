@@ -64,7 +64,8 @@ final class SlowPower {
         return !live(source, done)
                 && (source.mustProveDead()
                         ? proved(source, done)
-                        : waited(source, done) >= source.waitSeconds());
+                        : source.waitSeconds() == 0
+                                || waited(source, done) >= source.waitSeconds());
     }
 
     /** What a proof at this place has waited, its own wait included. */
