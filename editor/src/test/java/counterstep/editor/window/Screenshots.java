@@ -6,6 +6,8 @@ import counterstep.editor.theme.Theme;
 import counterstep.model.Procedure;
 import counterstep.model.StepId;
 import counterstep.store.ProcedureFile;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.Robot;
 import java.awt.image.BufferedImage;
@@ -18,6 +20,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import javax.imageio.ImageIO;
 import javax.swing.JFrame;
+import javax.swing.JList;
 import javax.swing.SwingUtilities;
 
 /** Makes the pictures of the documentation: the window on each sample, light and dark. */
@@ -64,7 +67,7 @@ public final class Screenshots {
                     opened[0].frame().setVisible(true);
                     desk.onAnalysis(
                             analysis -> {
-                                if (!analysis.renewing()) {
+                                if (!analysis.renewing() && analysis.fixes().isPresent()) {
                                     analysed.countDown();
                                 }
                             });
@@ -74,10 +77,27 @@ public final class Screenshots {
         robot.mouseMove(1599, 999); // a pointer over the drawing would keep it where it is
         robot.waitForIdle(); // the window takes its size and fits the drawing into it
         SwingUtilities.invokeAndWait(() -> opened[0].select(selection(procedure, step)));
+        SwingUtilities.invokeAndWait(() -> chooseFinding(opened[0].frame(), "In some order"));
         robot.waitForIdle();
         BufferedImage[] image = new BufferedImage[1];
         SwingUtilities.invokeAndWait(() -> image[0] = painted(opened[0].frame()));
         return image[0];
+    }
+
+    /** Chooses a finding whose words begin so, if there is one: then it shows how it goes wrong. */
+    private static void chooseFinding(Container within, String words) {
+        for (Component part : within.getComponents()) {
+            if (part instanceof JList<?> list && "findings".equals(list.getName())) {
+                for (int row = 0; row < list.getModel().getSize(); row++) {
+                    if (list.getModel().getElementAt(row).toString().contains(words)) {
+                        list.setSelectedIndex(row);
+                        list.ensureIndexIsVisible(row);
+                    }
+                }
+            } else if (part instanceof Container inner) {
+                chooseFinding(inner, words);
+            }
+        }
     }
 
     private static Selection selection(Procedure procedure, String step) {
