@@ -39,7 +39,8 @@ final class House {
                     List.of("export.catalogue"),
                     List.of("editor.analysis", "editor.theme", "cli"),
                     List.of("editor.form"),
-                    List.of("editor.desk"),
+                    List.of("editor.desk", "editor.remembered"),
+                    List.of("editor.start"),
                     PANELS,
                     List.of("editor.window"),
                     List.of("start"));

@@ -20,7 +20,9 @@ public enum LineIcon implements Icon {
     /** Earlier in a list. */
     UP(new double[][] {{4, 10, 8, 6, 12, 10}}),
     /** Later in a list. */
-    DOWN(new double[][] {{4, 6, 8, 10, 12, 6}});
+    DOWN(new double[][] {{4, 6, 8, 10, 12, 6}}),
+    /** Nothing left to find. */
+    DONE(new double[][] {{3, 8.5, 6.5, 12.5, 13, 3.5}});
 
     private static final int GRID = 16;
 

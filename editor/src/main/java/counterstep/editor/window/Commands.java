@@ -4,6 +4,7 @@ import counterstep.edit.MoveInPageOrder;
 import counterstep.editor.canvas.StepGraph;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.findings.FindingsPanel;
+import counterstep.editor.start.Sample;
 import counterstep.editor.theme.Theme;
 import counterstep.implied.DropLinksAsTold;
 import java.awt.event.ActionEvent;
@@ -41,6 +42,7 @@ final class Commands {
     private final Consumer<String> tell;
     private List<String> menu = List.of();
     private int group;
+    private Action theme;
     private Action undo;
     private Action redo;
     private Action export;
@@ -140,8 +142,7 @@ final class Commands {
         add("Larger", "ctrl EQUALS", () -> graph.zoomBy(ZOOM_STEP));
         add("Smaller", "ctrl MINUS", () -> graph.zoomBy(1 / ZOOM_STEP));
         group++;
-        Action[] theme = new Action[1];
-        theme[0] = add(otherTheme(), "ctrl D", () -> switchTheme(theme[0]));
+        theme = add(otherTheme(), "ctrl D", this::switchTheme);
     }
 
     private void begin(String... path) {
@@ -197,9 +198,9 @@ final class Commands {
                 .ifPresent(step -> desk.apply(new MoveInPageOrder(step, earlier)));
     }
 
-    private static void switchTheme(Action action) {
+    void switchTheme() {
         Theme.current().other().show();
-        action.putValue(Action.NAME, otherTheme());
+        theme.putValue(Action.NAME, otherTheme());
     }
 
     private static String otherTheme() {

@@ -2,6 +2,7 @@ package counterstep.editor.window;
 
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskState;
+import counterstep.editor.start.Sample;
 import counterstep.model.Photo;
 import counterstep.model.Procedure;
 import counterstep.store.OutputFolder;
@@ -10,6 +11,7 @@ import counterstep.store.ProcedureFile;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** New, open, save: what lies on the desk against what lies on the disk. */
 final class DocumentWork {
@@ -20,6 +22,8 @@ final class DocumentWork {
     private final Background background;
     private final Runnable handIn;
     private PhotoFolder photos = PhotoFolder.none();
+    private Runnable laid = () -> {};
+    private Consumer<Path> refused = file -> {};
 
     /** {@code handIn} hands in what is being typed; it runs before the state is written. */
     DocumentWork(Desk desk, Dialogs dialogs, Background background, Runnable handIn) {
@@ -27,6 +31,16 @@ final class DocumentWork {
         this.dialogs = dialogs;
         this.background = background;
         this.handIn = handIn;
+    }
+
+    /** Tells whenever another document was laid on the desk. */
+    void onLaid(Runnable listener) {
+        laid = listener;
+    }
+
+    /** Tells which file could not be opened. */
+    void onRefused(Consumer<Path> listener) {
+        refused = listener;
     }
 
     /** An empty document that has no file yet. */
@@ -58,18 +72,27 @@ final class DocumentWork {
         unlessUnsaved(() -> dialogs.open(desk.state().file()).ifPresent(this::open));
     }
 
+    /** Opens a file in place of what lies open; asks first if that would lose work. */
+    void openInstead(Path file) {
+        unlessUnsaved(() -> open(file));
+    }
+
     /** Opens a file; what lies on the desk stays if that cannot be. */
     void open(Path file) {
         background.run(
                 "Opening " + file.getFileName(),
                 stopped -> ProcedureFile.read(file),
                 procedure -> lay(procedure, Optional.of(file), PhotoFolder.beside(file)),
-                this::notOpened);
+                sentence -> {
+                    refused.accept(file);
+                    notOpened(sentence);
+                });
     }
 
     private void lay(Procedure procedure, Optional<Path> file, PhotoFolder itsPhotos) {
         photos = itsPhotos;
         desk.opened(procedure, file);
+        laid.run();
     }
 
     private void notOpened(String sentence) {

@@ -25,6 +25,11 @@ final class MenuBar extends JMenuBar {
         add(Box.createHorizontalStrut(16));
     }
 
+    /** Puts a menu that makes its own entries into another, after a number of entries. */
+    void insert(JMenu made, String into, int after) {
+        menus.get(List.of(into)).insert(made, after);
+    }
+
     private JMenu menu(List<String> path, int group) {
         JMenu known = menus.get(path);
         if (known != null) {

@@ -8,15 +8,20 @@ import counterstep.editor.desk.Selection;
 import counterstep.editor.details.DetailsPanel;
 import counterstep.editor.findings.FindingsPanel;
 import counterstep.editor.items.ItemsPanel;
+import counterstep.editor.remembered.Remembered;
+import counterstep.editor.start.StartPage;
 import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.PlainText;
-import counterstep.editor.theme.Theme;
 import counterstep.model.StepId;
+import counterstep.store.DataFolder;
 import java.awt.BorderLayout;
+import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -31,6 +36,8 @@ import javax.swing.WindowConstants;
 public final class Workbench {
     private static final Dimension SIZE = new Dimension(1440, 900);
     private static final int RIGHT = 318;
+    private static final String BENCH = "bench";
+    private static final String START = "start";
 
     private final Desk desk;
     private final JFrame frame = new JFrame();
@@ -40,14 +47,23 @@ public final class Workbench {
     private final List<DeskPanel> right;
     private final FindingsPanel findings;
     private final List<DeskPanel> below;
+    private final Dialogs dialogs = new Dialogs(frame);
+    private final Background background;
     private final DocumentWork documents;
+    private final Commands commands;
     private final StatusLine status;
     private final Trouble trouble;
+    private final MenuBar menus;
+    private final JPanel pages = new JPanel(new CardLayout());
+    private final List<PanelSize> sizes;
+    private Runnable beforeClosing = () -> {};
+    private Runnable focusOnOpening;
 
     /** A window on a desk, not shown yet. */
     public Workbench(Desk desk) {
         this.desk = desk;
         graph = new StepGraph(desk);
+        focusOnOpening = graph::requestFocusInWindow;
         graph.setPreferredSize(new Dimension(640, 400));
         graph.setMinimumSize(new Dimension(240, 160));
         left = List.of(new ItemsPanel(desk));
@@ -56,16 +72,17 @@ public final class Workbench {
         findings.onVisit(this::visit);
         findings.onWalk(graph::replay);
         below = List.of(findings);
-        Dialogs dialogs = new Dialogs(frame);
         trouble = new Trouble(sentence -> dialogs.tell("Something went wrong", sentence));
         desk.onTrouble(sentence -> dialogs.tell("The checks failed", sentence));
         status = new StatusLine(desk);
-        Background background = new Background(status, trouble);
+        background = new Background(status, trouble);
         documents = new DocumentWork(desk, dialogs, background, this::handIn);
-        Commands commands = commands(dialogs, background);
+        commands = commands();
         title.putClientProperty("FlatLaf.styleClass", "small");
-        frame.setJMenuBar(new MenuBar(commands, title));
-        frame.setContentPane(content(commands));
+        menus = new MenuBar(commands, title);
+        frame.setJMenuBar(menus);
+        sizes = arrange();
+        frame.setContentPane(pages);
         frame.setName("workbench");
         frame.setSize(SIZE);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
@@ -78,41 +95,84 @@ public final class Workbench {
 
                     @Override
                     public void windowOpened(WindowEvent event) {
-                        graph.requestFocusInWindow();
+                        focusOnOpening.run();
                     }
                 });
         desk.onState(this::describe);
     }
 
-    private Commands commands(Dialogs dialogs, Background background) {
+    private Commands commands() {
         ExportWork exports =
                 new ExportWork(desk, dialogs, frame, documents, background, this::handIn);
-        Commands[] made = new Commands[1];
-        made[0] =
-                new Commands(
-                        desk,
-                        graph,
-                        documents,
-                        exports,
-                        findings,
-                        new FixWork(desk, frame, dialogs, background, this::handIn),
-                        this::close,
-                        () -> KeySheet.show(frame, made[0]),
-                        sentence -> dialogs.say("Nothing to draw", sentence));
-        return made[0];
+        return new Commands(
+                desk,
+                graph,
+                documents,
+                exports,
+                findings,
+                new FixWork(desk, frame, dialogs, background, this::handIn),
+                this::close,
+                this::showKeys,
+                sentence -> dialogs.say("Nothing to draw", sentence));
     }
 
     /** Shows the window, with a file where one is named; returns at once. */
     public static void open(Optional<Path> file) {
         SwingUtilities.invokeLater(
                 () -> {
-                    Theme.LIGHT.show();
+                    Home home =
+                            new Home(
+                                    Remembered.ofUser(),
+                                    DataFolder.ofUser(),
+                                    Clock.system(ZoneId.systemDefault()));
+                    home.remembered().theme().show();
                     Workbench workbench = new Workbench(Desk.of(DocumentWork.blank()));
                     workbench.trouble.watch();
-                    workbench.frame.setLocationByPlatform(true);
-                    workbench.frame.setVisible(true);
-                    file.ifPresent(workbench.documents::open);
+                    workbench.begin(home, file);
                 });
+    }
+
+    /** Shows the window as it was left, with a file, or with the page of what to begin with. */
+    void begin(Home home, Optional<Path> file) {
+        Habits habits = new Habits(frame, sizes, home);
+        documents.onRefused(habits::forget);
+        beforeClosing = habits::remember;
+        menus.insert(new RecentMenu(home.remembered(), documents::openInstead), "File", 2);
+        if (file.isEmpty()) {
+            StartPage page = start(home);
+            pages.add(page, START);
+            showPage(START);
+            focusOnOpening = page::begin;
+            documents.onLaid(() -> leave(page));
+        }
+        habits.restore();
+        habits.noteFilesOf(desk);
+        frame.setVisible(true);
+        file.ifPresent(documents::open);
+    }
+
+    private StartPage start(Home home) {
+        return new StartWork(
+                        documents,
+                        dialogs,
+                        background,
+                        home,
+                        this::showKeys,
+                        commands::switchTheme,
+                        this::close)
+                .page();
+    }
+
+    private void leave(StartPage page) {
+        if (page.isShowing()) {
+            showPage(BENCH);
+            graph.requestFocusInWindow();
+        }
+    }
+
+    private void showPage(String page) {
+        menus.setVisible(page.equals(BENCH));
+        ((CardLayout) pages.getLayout()).show(pages, page);
     }
 
     /** Opens a file on the desk; what lies there stays if that cannot be. */
@@ -130,22 +190,26 @@ public final class Workbench {
         return frame;
     }
 
-    private JPanel content(Commands commands) {
+    /** Puts the panels into the window. */
+    private List<PanelSize> arrange() {
         JComponent items = side(left, 290);
         JComponent details = side(right, RIGHT);
-        JComponent columns = new LineSplit(JSplitPane.HORIZONTAL_SPLIT, items, graph, graph, false);
+        LineSplit columns = new LineSplit(JSplitPane.HORIZONTAL_SPLIT, items, graph, graph, false);
         LineSplit upper =
                 new LineSplit(JSplitPane.HORIZONTAL_SPLIT, columns, details, columns, true);
         LineSplit lower = new LowerRow(below, RIGHT).component();
         LineSplit.align(upper, lower);
-        JPanel content = new JPanel(new BorderLayout());
-        content.add(new ActionBar(commands), BorderLayout.NORTH);
-        content.add(
-                new LineSplit(JSplitPane.VERTICAL_SPLIT, upper, lower, upper, true),
-                BorderLayout.CENTER);
+        LineSplit rows = new LineSplit(JSplitPane.VERTICAL_SPLIT, upper, lower, upper, true);
+        JPanel bench = new JPanel(new BorderLayout());
+        bench.add(new ActionBar(commands), BorderLayout.NORTH);
+        bench.add(rows, BorderLayout.CENTER);
         graph.onZoom(status::zoomed);
-        content.add(status, BorderLayout.SOUTH);
-        return content;
+        bench.add(status, BorderLayout.SOUTH);
+        pages.add(bench, BENCH);
+        return List.of(
+                new PanelSize("items", columns, true),
+                new PanelSize("details", upper, false),
+                new PanelSize("lower row", rows, false));
     }
 
     private static JComponent side(List<DeskPanel> panels, int width) {
@@ -153,6 +217,10 @@ public final class Workbench {
         component.setPreferredSize(new Dimension(width, 400));
         component.setMinimumSize(new Dimension(220, 100));
         return component;
+    }
+
+    private void showKeys() {
+        KeySheet.show(frame, commands);
     }
 
     private void visit(StepId step) {
@@ -176,6 +244,10 @@ public final class Workbench {
     }
 
     private void close() {
-        documents.unlessUnsaved(frame::dispose);
+        documents.unlessUnsaved(
+                () -> {
+                    beforeClosing.run();
+                    frame.dispose();
+                });
     }
 }

@@ -1,19 +1,30 @@
 package counterstep.editor.window;
 
+import counterstep.check.Finding;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.Selection;
+import counterstep.editor.remembered.PreferencesInMemory;
+import counterstep.editor.remembered.RecentFile;
+import counterstep.editor.remembered.Remembered;
 import counterstep.editor.theme.Theme;
 import counterstep.model.Procedure;
 import counterstep.model.StepId;
+import counterstep.review.Review;
 import counterstep.store.ProcedureFile;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.Robot;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -50,8 +61,49 @@ public final class Screenshots {
                 String name = shot.sample() + "-" + theme.name().toLowerCase(Locale.ROOT) + ".png";
                 write(picture(theme, file, shot.step()), pictures.resolve(name));
             }
+            String name = "start-" + theme.name().toLowerCase(Locale.ROOT) + ".png";
+            write(startPage(theme, samples), pictures.resolve(name));
         }
         System.exit(0);
+    }
+
+    private static BufferedImage startPage(Theme theme, Path samples) throws Exception {
+        Instant now = Instant.parse("2026-01-20T14:02:00Z");
+        Remembered remembered = new Remembered(new PreferencesInMemory());
+        remembered.theme(theme);
+        remembered.window(new Rectangle(40, 40, 1200, 830));
+        int days = SHOTS.size();
+        for (Shot shot : SHOTS) {
+            Path file = samples.resolve(shot.sample() + ".procedure.json");
+            remembered.note(recent(file, now.minus(Duration.ofDays(days--))));
+        }
+        Workbench[] opened = new Workbench[1];
+        SwingUtilities.invokeAndWait(
+                () -> {
+                    theme.show();
+                    opened[0] = new Workbench(Desk.of(DocumentWork.blank()));
+                    Clock clock = Clock.fixed(now, ZoneOffset.UTC);
+                    opened[0].begin(new Home(remembered, Path.of(""), clock), Optional.empty());
+                });
+        Robot robot = new Robot();
+        robot.mouseMove(1599, 999);
+        robot.delay(1500); // the samples are read and drawn meanwhile
+        robot.waitForIdle();
+        BufferedImage[] image = new BufferedImage[1];
+        SwingUtilities.invokeAndWait(() -> image[0] = painted(opened[0].frame()));
+        return image[0];
+    }
+
+    private static RecentFile recent(Path file, Instant seen) {
+        Procedure procedure = ProcedureFile.read(file);
+        return new RecentFile(
+                file,
+                procedure.titleBlock().title(),
+                procedure.steps().size() + " steps",
+                seen,
+                Review.of(procedure).findings().stream()
+                        .map(Finding::severity)
+                        .min(Comparator.naturalOrder()));
     }
 
     private static BufferedImage picture(Theme theme, Path file, String step) throws Exception {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.Selection;
+import counterstep.editor.start.Sample;
 import counterstep.editor.theme.Theme;
 import counterstep.model.Photo;
 import counterstep.model.Procedure;

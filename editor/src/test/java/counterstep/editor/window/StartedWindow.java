@@ -1,0 +1,121 @@
+package counterstep.editor.window;
+
+import counterstep.editor.desk.Desk;
+import counterstep.editor.remembered.Remembered;
+import java.awt.event.KeyEvent;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.prefs.Preferences;
+import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.finder.JOptionPaneFinder;
+import org.assertj.swing.fixture.FrameFixture;
+import org.assertj.swing.fixture.JOptionPaneFixture;
+import org.assertj.swing.timing.Condition;
+import org.assertj.swing.timing.Pause;
+
+/** The window as the program starts it, with a memory and a data folder that a test owns. */
+final class StartedWindow {
+    static final Instant NOW = Instant.parse("2026-01-20T14:02:00Z");
+
+    final Robot robot = BasicRobot.robotWithNewAwtHierarchy();
+    final Desk desk;
+    final Workbench workbench;
+    final FrameFixture frame;
+
+    StartedWindow(Preferences preferences, Path dataFolder, Optional<Path> file) {
+        Home home =
+                new Home(
+                        new Remembered(preferences),
+                        dataFolder,
+                        Clock.fixed(NOW, ZoneId.systemDefault()));
+        desk =
+                GuiActionRunner.execute(
+                        () -> {
+                            home.remembered().theme().show();
+                            return Desk.of(DocumentWork.blank());
+                        });
+        workbench = GuiActionRunner.execute(() -> new Workbench(desk));
+        GuiActionRunner.execute(() -> workbench.begin(home, file));
+        frame = new FrameFixture(robot, workbench.frame());
+        until("the window is there", () -> on(() -> workbench.frame().isActive()));
+        robot.waitForIdle();
+    }
+
+    static <T> T on(Supplier<T> answer) {
+        return GuiActionRunner.execute(answer::get);
+    }
+
+    <T> T ofDesk(Function<Desk, T> answer) {
+        robot.waitForIdle();
+        return on(() -> answer.apply(desk));
+    }
+
+    static void until(String what, Supplier<Boolean> holds) {
+        Pause.pause(
+                new Condition(what) {
+                    @Override
+                    public boolean test() {
+                        return holds.get();
+                    }
+                });
+    }
+
+    void untilOpen(Path file) {
+        until(
+                file + " lies open",
+                () -> ofDesk(each -> each.state().file().equals(Optional.of(file))));
+    }
+
+    void control(int key) {
+        robot.pressKey(KeyEvent.VK_CONTROL);
+        robot.pressAndReleaseKeys(key);
+        robot.releaseKey(KeyEvent.VK_CONTROL);
+    }
+
+    /** Types another title of the document. */
+    void retitle(String title) {
+        frame.textBox("procedure.title").focus().selectAll();
+        frame.textBox("procedure.title").enterText(title);
+        frame.textBox("procedure.title").pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        until(
+                "the title is " + title,
+                () -> ofDesk(each -> each.state().procedure().titleBlock().title()).equals(title));
+    }
+
+    /** Answers the question that is asked, and returns its words. */
+    String answer(String button) {
+        JOptionPaneFixture pane = JOptionPaneFinder.findOptionPane().using(robot);
+        String words = robot.finder().findByType(pane.target(), JTextArea.class).getText();
+        pane.buttonWithText(button).click();
+        return words;
+    }
+
+    /** The user closes the window. */
+    void close() {
+        SwingUtilities.invokeLater(
+                () ->
+                        workbench
+                                .frame()
+                                .dispatchEvent(
+                                        new WindowEvent(
+                                                workbench.frame(), WindowEvent.WINDOW_CLOSING)));
+    }
+
+    void untilClosed() {
+        until("the window is closed", () -> on(() -> !workbench.frame().isDisplayable()));
+    }
+
+    void cleanUp() {
+        robot.cleanUp();
+    }
+}
