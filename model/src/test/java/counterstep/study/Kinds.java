@@ -165,10 +165,12 @@ final class Kinds {
                         Equipment::otherDriver,
                         "tool-does-not-fit"),
                 Kind.of(
-                        "a tool that turns nothing",
-                        hurts,
-                        Equipment::noDriver,
-                        "tool-does-not-fit"),
+                                "a tool that turns nothing",
+                                hurts,
+                                Equipment::noDriver,
+                                "tool-does-not-fit")
+                        .missedWhere(
+                                "its kind is 'other', which may be anything, also a made-up driver"),
                 Kind.of("a driver not listed", hurts, Equipment::notListed, "tool-not-listed"),
                 Kind.of(
                         "a torque left to the set",
@@ -189,7 +191,7 @@ final class Kinds {
                                 "torque-above-breaking",
                                 "torque-doubtful")
                         .missedWhere(
-                                "no standard states when screws that form their thread in plastic strip it"),
+                                "no table at hand states when screws that form their thread in plastic strip it"),
                 Kind.of(
                         "look-alikes in one tray",
                         Equipment.together(RANDOM_ORDERS),
@@ -203,7 +205,8 @@ final class Kinds {
                 Kind.of("a hazard a step late", hurts, Words::hazardLate, "hazard-too-late"),
                 Kind.of("a hazard left out", hurts, Words::noHazard, "heat-near-a-cell")
                         .missedWhere(
-                                "what is dangerous about a step is the writer's knowledge; only heat near a cell is derived, and the joint still states the limit there"),
+                                "what is dangerous about a step the writer knows; only heat near a cell is derived,"
+                                        + " and there the joint still states the limit"),
                 Kind.of(
                         "a hazard without one of its parts",
                         hurts,
