@@ -43,7 +43,15 @@ final class Kinds {
     private Kinds() {}
 
     static List<Kind> all() {
-        return Stream.of(gone(), uncounted(), actions(), steps(), equipment(), items(), words())
+        return Stream.of(
+                        gone(),
+                        uncounted(),
+                        actions(),
+                        steps(),
+                        equipment(),
+                        torques(),
+                        items(),
+                        words())
                 .flatMap(List::stream)
                 .toList();
     }
@@ -171,7 +179,12 @@ final class Kinds {
                                 "tool-does-not-fit")
                         .missedWhere(
                                 "its kind is 'other', which may be anything, also a made-up driver"),
-                Kind.of("a driver not listed", hurts, Equipment::notListed, "tool-not-listed"),
+                Kind.of("a driver not listed", hurts, Equipment::notListed, "tool-not-listed"));
+    }
+
+    private static List<Kind> torques() {
+        Judge hurts = Judge.BY_DEFINITION;
+        return List.of(
                 Kind.of(
                         "a torque left to the set",
                         (base, mutant) -> Verdict.harmless("the action has that of its set", 0),
