@@ -20,6 +20,7 @@ module counterstep.model {
     exports counterstep.model;
     exports counterstep.plan;
     exports counterstep.review;
+    exports counterstep.shorthand;
     exports counterstep.store;
     exports counterstep.toolchange;
     exports counterstep.words;

@@ -15,7 +15,12 @@ final class House {
 
     /** The panels: each knows the desk, none knows another. */
     static final List<String> PANELS =
-            List.of("editor.canvas", "editor.items", "editor.details", "editor.findings");
+            List.of(
+                    "editor.canvas",
+                    "editor.items",
+                    "editor.details",
+                    "editor.findings",
+                    "editor.quickline");
 
     /** From the ground up; a package imports lower floors only. */
     static final List<List<String>> FLOORS =
@@ -23,7 +28,7 @@ final class House {
                     List.of("model", "input"),
                     List.of("edit", "handbook", "links", "words", "json"),
                     List.of("ledger", "mending", "plan", "toolchange", "store"),
-                    List.of("mirror", "implied", "check"),
+                    List.of("mirror", "implied", "check", "shorthand"),
                     List.of(
                             "check.completeness",
                             "check.sequence",

@@ -19,6 +19,7 @@ public final class Vocabulary {
     private final Stems stems;
     private final NumberWords numbers;
     private final Phrasing phrasing;
+    private final TradeWords tradeWords;
 
     private Vocabulary(String language) {
         LanguageFile file = LanguageFile.read(language);
@@ -33,12 +34,18 @@ public final class Vocabulary {
         stems = new Stems(file);
         numbers = new NumberWords(file);
         phrasing = new Phrasing(file, numbers);
+        tradeWords = new TradeWords(file);
     }
 
     /** The vocabulary of a language (BCP 47 tag, 'en-GB' is 'en'); empty where there is none. */
     public static Optional<Vocabulary> of(String language) {
         String[] subtags = language.strip().toLowerCase(Locale.ROOT).split("[-_]", 2);
         return Optional.ofNullable(LANGUAGES.get(subtags[0]));
+    }
+
+    /** The vocabulary of a language, English where there is none of it yet. */
+    public static Vocabulary orEnglish(String language) {
+        return of(language).orElseGet(Vocabulary::english);
     }
 
     static Vocabulary english() {
@@ -62,7 +69,7 @@ public final class Vocabulary {
     }
 
     /** The word between a part and its whole: 'of'. */
-    String partOf() {
+    public String partOf() {
         return partOf;
     }
 
@@ -89,5 +96,10 @@ public final class Vocabulary {
     /** How actions are said. */
     public Phrasing phrasing() {
         return phrasing;
+    }
+
+    /** How the trade jots actions down. */
+    public TradeWords tradeWords() {
+        return tradeWords;
     }
 }

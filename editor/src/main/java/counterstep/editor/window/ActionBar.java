@@ -6,11 +6,12 @@ import java.awt.FlowLayout;
 import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 
 /** A few verbs, well chosen, in words. */
 final class ActionBar extends JPanel {
-    ActionBar(Commands commands) {
+    ActionBar(Commands commands, JComponent quickLine) {
         super(new BorderLayout());
         JPanel left = new JPanel(new FlowLayout(FlowLayout.LEADING, 4, 10));
         left.setOpaque(false);
@@ -21,7 +22,12 @@ final class ActionBar extends JPanel {
         right.setOpaque(false);
         right.add(button(commands.drawCounterstep(), "Draw counterstep", "word"));
         right.add(button(commands.export(), "Export guide", "main"));
+        JPanel middle = new JPanel(new BorderLayout());
+        middle.setOpaque(false);
+        middle.setBorder(BorderFactory.createEmptyBorder(8, 16, 8, 16));
+        middle.add(quickLine, BorderLayout.CENTER);
         add(left, BorderLayout.LINE_START);
+        add(middle, BorderLayout.CENTER);
         add(right, BorderLayout.LINE_END);
         updateUI();
     }

@@ -60,12 +60,13 @@ final class Commands {
             FixWork fixes,
             Runnable quit,
             Runnable keys,
+            Runnable quickLine,
             Consumer<String> tell) {
         this.desk = desk;
         this.tell = tell;
         files(documents, exports, quit);
         edits(graph);
-        drawing(graph);
+        drawing(graph, quickLine);
         checks(findings, fixes);
         view(graph);
         begin("Help");
@@ -103,8 +104,9 @@ final class Commands {
         add("Select all steps", "ctrl shift A", graph::selectAll);
     }
 
-    private void drawing(StepGraph graph) {
+    private void drawing(StepGraph graph, Runnable quickLine) {
         begin("Draw");
+        add("Quick line", "ctrl K", quickLine);
         addStep = add("Add step", "ctrl ENTER", graph::addStep);
         drawCounterstep = add("Draw counterstep", "ctrl R", () -> draw(graph));
         group++;

@@ -13,8 +13,11 @@ import javax.swing.KeyStroke;
 
 /** The sheet of keys, made from the commands themselves and what the step graph knows. */
 final class KeySheet {
-    private static final List<String[]> IN_THE_GRAPH =
+    private static final List<String[]> IN_PLACE =
             List.of(
+                    new String[] {"Enter", "in the quick line, make the step"},
+                    new String[] {"Tab", "in the quick line, complete what is typed"},
+                    new String[] {">", "first in the quick line, add to the selected step"},
                     new String[] {"Arrow keys", "move the selection along the steps"},
                     new String[] {"Right, Enter", "into an empty place beside a step, draw it"},
                     new String[] {"F2", "rename the selected step"},
@@ -35,7 +38,7 @@ final class KeySheet {
                 line(sheet, row++, words(entry.key().get()), entry.name());
             }
         }
-        for (String[] line : IN_THE_GRAPH) {
+        for (String[] line : IN_PLACE) {
             line(sheet, row++, line[0], line[1]);
         }
         JOptionPane.showMessageDialog(owner, sheet, "Keys", JOptionPane.PLAIN_MESSAGE);

@@ -8,6 +8,7 @@ import counterstep.editor.desk.Selection;
 import counterstep.editor.details.DetailsPanel;
 import counterstep.editor.findings.FindingsPanel;
 import counterstep.editor.items.ItemsPanel;
+import counterstep.editor.quickline.QuickLinePanel;
 import counterstep.editor.remembered.Remembered;
 import counterstep.editor.start.StartPage;
 import counterstep.editor.theme.Palette;
@@ -43,6 +44,7 @@ public final class Workbench {
     private final JFrame frame = new JFrame();
     private final JLabel title = PlainText.in(new JLabel());
     private final StepGraph graph;
+    private final QuickLinePanel quickLine;
     private final List<DeskPanel> left;
     private final List<DeskPanel> right;
     private final FindingsPanel findings;
@@ -66,6 +68,8 @@ public final class Workbench {
         focusOnOpening = graph::requestFocusInWindow;
         graph.setPreferredSize(new Dimension(640, 400));
         graph.setMinimumSize(new Dimension(240, 160));
+        quickLine = new QuickLinePanel(desk);
+        quickLine.onLeave(graph::requestFocusInWindow);
         left = List.of(new ItemsPanel(desk));
         right = List.of(new DetailsPanel(desk));
         findings = new FindingsPanel(desk);
@@ -113,6 +117,7 @@ public final class Workbench {
                 new FixWork(desk, frame, dialogs, background, this::handIn),
                 this::close,
                 this::showKeys,
+                quickLine::enter,
                 sentence -> dialogs.say("Nothing to draw", sentence));
     }
 
@@ -201,7 +206,7 @@ public final class Workbench {
         LineSplit.align(upper, lower);
         LineSplit rows = new LineSplit(JSplitPane.VERTICAL_SPLIT, upper, lower, upper, true);
         JPanel bench = new JPanel(new BorderLayout());
-        bench.add(new ActionBar(commands), BorderLayout.NORTH);
+        bench.add(new ActionBar(commands, quickLine.component()), BorderLayout.NORTH);
         bench.add(rows, BorderLayout.CENTER);
         graph.onZoom(status::zoomed);
         bench.add(status, BorderLayout.SOUTH);

@@ -1,0 +1,83 @@
+package counterstep.words;
+
+import counterstep.model.Verb;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** How the trade jots things down: '4 x T5 out', 'unplug cell lead', 'lid off'. */
+public final class TradeWords {
+    private final Map<String, List<Verb>> before;
+    private final Map<String, List<Verb>> after;
+    private final Map<String, String> kinds = new LinkedHashMap<>();
+    private final Map<String, Integer> seconds = new LinkedHashMap<>();
+    private final Map<String, String> names = new LinkedHashMap<>();
+
+    TradeWords(LanguageFile file) {
+        before = verbs(file, "typed before");
+        after = verbs(file, "typed after");
+        for (List<String> row : file.rows("typed kinds")) {
+            words(row.get(1)).forEach(word -> kinds.put(word, row.get(0)));
+        }
+        for (List<String> row : file.rows("time units")) {
+            words(row.get(1)).forEach(word -> seconds.put(word, Integer.valueOf(row.get(0))));
+        }
+        file.rows("typed names").forEach(row -> names.put(row.get(0), row.get(1)));
+    }
+
+    private static Map<String, List<Verb>> verbs(LanguageFile file, String section) {
+        Map<String, List<Verb>> verbs = new LinkedHashMap<>();
+        for (List<String> row : file.rows(section)) {
+            List<Verb> meant =
+                    listed(row.get(1)).stream().map(word -> Verb.of(word).orElseThrow()).toList();
+            listed(row.get(0)).forEach(phrase -> verbs.put(phrase, meant));
+        }
+        return verbs;
+    }
+
+    private static List<String> listed(String cell) {
+        return cell.isEmpty() ? List.of() : List.of(cell.split(",\\s*"));
+    }
+
+    private static List<String> words(String cell) {
+        return Arrays.asList(cell.split("\\s+"));
+    }
+
+    /** The phrases that stand before their thing. */
+    public List<String> phrases() {
+        return new ArrayList<>(before.keySet());
+    }
+
+    /**
+     * The verbs that a phrase before its thing can mean, the likeliest first: an empty list where
+     * it is no action on an item, nothing where it is no such phrase.
+     */
+    public Optional<List<Verb>> before(String phrase) {
+        return Optional.ofNullable(before.get(phrase));
+    }
+
+    /** The verbs that a phrase after its thing can mean. */
+    public Optional<List<Verb>> after(String phrase) {
+        return Optional.ofNullable(after.get(phrase));
+    }
+
+    /** The kind of a new item by the last word of its name, without the ending of the many. */
+    public Optional<String> kind(String stem) {
+        return Optional.ofNullable(kinds.get(stem));
+    }
+
+    /** Seconds of a unit of time. */
+    public OptionalInt seconds(String unit) {
+        Integer found = seconds.get(unit);
+        return found == null ? OptionalInt.empty() : OptionalInt.of(found);
+    }
+
+    /** The name of a new set of so many fasteners that is called after its place or drive. */
+    public String fasteners(String name, int count) {
+        return names.get(count == 1 ? "one" : "several").replace("{name}", name);
+    }
+}

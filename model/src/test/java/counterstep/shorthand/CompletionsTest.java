@@ -1,0 +1,64 @@
+package counterstep.shorthand;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import counterstep.model.ItemId;
+import counterstep.model.Procedure;
+import counterstep.store.ProcedureFile;
+import counterstep.testing.Samples;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+final class CompletionsTest {
+    private static final Procedure SAMPLE = ProcedureFile.read(Samples.file(Samples.STICK_UNIT));
+
+    private static List<String> lines(String line) {
+        return Completions.of(SAMPLE, line).stream().map(Completion::line).toList();
+    }
+
+    @Test
+    void anItemIsOfferedWithWhatItIs() {
+        Completion clamp = Completions.of(SAMPLE, "remove 2 x T5 4 cable clamp").get(0);
+        assertEquals("remove 2 clamp screws", clamp.line());
+        assertEquals("2 × T5, M1.6 × 4 pan head", clamp.explanation());
+        assertEquals(Optional.of(new ItemId("f6")), clamp.item().map(item -> item.id()));
+    }
+
+    @Test
+    void theWordAfterTheThingStays() {
+        assertEquals("cable clamp off", lines("cab cl off").get(0));
+        assertEquals(
+                "take the lid off; unplug cell lead", lines("take the lid off; unplug ce").get(0));
+        assertEquals("> unplug cell lead", lines("> unplug ce").get(0));
+    }
+
+    @Test
+    void onlyItemsThatTheVerbFitsAreOffered() {
+        assertEquals(List.of("note spring height"), lines("note "));
+        assertEquals(List.of("note spring height"), lines("note s"));
+        assertEquals(List.of("unplug display connector"), lines("unplug dis"));
+    }
+
+    @Test
+    void verbsAreOfferedFromTheirFirstLetters() {
+        List<Completion> verbs = Completions.of(SAMPLE, "unp");
+        assertEquals("unplug ", verbs.get(0).line());
+        assertEquals("means disconnect; undone by reconnect", verbs.get(0).explanation());
+    }
+
+    @Test
+    void drivesInUseAreOfferedAfterACount() {
+        assertTrue(lines("remove 4 x T").containsAll(List.of("remove 4 x T5 ", "remove 4 x T6 ")));
+        assertEquals(
+                "hexagon socket, size 1.3", Completions.of(SAMPLE, "3 x h").get(0).explanation());
+    }
+
+    @Test
+    void whatIsCompleteIsNotOfferedAgain() {
+        assertEquals(List.of(), lines("note spring height"));
+        assertEquals(List.of(), lines(""));
+        assertEquals(List.of(), lines("unplug cell lead; "));
+    }
+}
