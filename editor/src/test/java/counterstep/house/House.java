@@ -20,7 +20,9 @@ final class House {
                     "editor.items",
                     "editor.details",
                     "editor.findings",
-                    "editor.quickline");
+                    "editor.quickline",
+                    "editor.bench",
+                    "editor.timetable");
 
     /** From the ground up; a package imports lower floors only. */
     static final List<List<String>> FLOORS =

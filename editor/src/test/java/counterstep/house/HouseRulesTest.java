@@ -80,7 +80,7 @@ final class HouseRulesTest {
 
     @Test
     void panelsAreIgnorantOfEachOther() {
-        slices().matching("counterstep.editor.(items|details|findings|canvas)..")
+        slices().matching("counterstep.editor.(items|details|findings|canvas|bench|timetable)..")
                 .should()
                 .notDependOnEachOther()
                 .because("panels meet at the desk alone, so that one can go without the others")

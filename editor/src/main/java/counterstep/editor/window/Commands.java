@@ -3,6 +3,7 @@ package counterstep.editor.window;
 import counterstep.edit.MoveInPageOrder;
 import counterstep.editor.canvas.StepGraph;
 import counterstep.editor.desk.Desk;
+import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.findings.FindingsPanel;
 import counterstep.editor.start.Sample;
 import counterstep.editor.theme.Theme;
@@ -57,6 +58,7 @@ final class Commands {
             DocumentWork documents,
             ExportWork exports,
             FindingsPanel findings,
+            LowerRow below,
             FixWork fixes,
             Runnable quit,
             Runnable keys,
@@ -67,8 +69,9 @@ final class Commands {
         files(documents, exports, quit);
         edits(graph);
         drawing(graph, quickLine);
-        checks(findings, fixes);
+        checks(findings, below, fixes);
         view(graph);
+        panels(below);
         begin("Help");
         add("Keys", "F1", keys);
         desk.onState(state -> nameUndoAndRedo());
@@ -120,10 +123,10 @@ final class Commands {
         toggled("proposed links", graph::showProposed);
     }
 
-    private void checks(FindingsPanel findings, FixWork fixes) {
+    private void checks(FindingsPanel findings, LowerRow below, FixWork fixes) {
         begin("Check");
-        add("Go to next finding", "F8", findings::next);
-        add("Go to previous finding", "shift F8", findings::previous);
+        add("Go to next finding", "F8", () -> in(below, findings, findings::next));
+        add("Go to previous finding", "shift F8", () -> in(below, findings, findings::previous));
         group++;
         Action fix = add("Apply fix", "ctrl PERIOD", findings::mend);
         findings.onFix(name -> name(fix, "Apply fix", name));
@@ -145,6 +148,22 @@ final class Commands {
         add("Smaller", "ctrl MINUS", () -> graph.zoomBy(1 / ZOOM_STEP));
         group++;
         theme = add(otherTheme(), "ctrl D", this::switchTheme);
+    }
+
+    /** The panels below, each by its number among the tabs. */
+    private void panels(LowerRow below) {
+        group++;
+        int number = 1;
+        for (DeskPanel panel : below.panels()) {
+            add(panel.title(), "ctrl " + number++, () -> below.show(panel));
+        }
+    }
+
+    private static void in(LowerRow below, DeskPanel panel, Runnable act) {
+        if (!panel.component().isShowing()) {
+            below.show(panel);
+        }
+        act.run();
     }
 
     private void begin(String... path) {

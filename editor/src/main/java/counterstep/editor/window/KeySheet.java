@@ -26,7 +26,9 @@ final class KeySheet {
                     new String[] {"Double click", "add a step; on a title, rename it"},
                     new String[] {"Drag from an edge", "link a step to another"},
                     new String[] {"Ctrl and wheel", "zoom to the pointer"},
-                    new String[] {"Space and drag", "move the view"});
+                    new String[] {"Space and drag", "move the view"},
+                    new String[] {"Left, Right", "on the bench, in the timetable: step by step"},
+                    new String[] {"+, -, 0", "in the timetable: larger, smaller, fit the width"});
 
     private KeySheet() {}
 

@@ -2,6 +2,7 @@ package counterstep.editor.window;
 
 import counterstep.editor.theme.Palette;
 import java.awt.Graphics;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JSplitPane;
@@ -13,6 +14,7 @@ final class LineSplit extends JSplitPane {
     private static final int GRIP = 5;
 
     private final boolean lineFirst;
+    private Optional<LineSplit> aligned = Optional.empty();
 
     /**
      * A split.
@@ -42,15 +44,34 @@ final class LineSplit extends JSplitPane {
         other.follow(one);
     }
 
+    /** Shows what stands second, at the line of the split it is aligned with, or nothing. */
+    void showSecond(Optional<JComponent> component) {
+        Optional<LineSplit> guide = aligned.filter(split -> split.getWidth() > 0);
+        int line = guide.map(JSplitPane::getDividerLocation).orElse(-1);
+        setRightComponent(component.orElse(null)); // Swing's word for none
+        if (component.isPresent() && line >= 0) {
+            setDividerLocation(line);
+        }
+    }
+
     private void follow(LineSplit other) {
+        aligned = Optional.of(other);
         other.addPropertyChangeListener(
                 DIVIDER_LOCATION_PROPERTY,
                 event -> {
                     int wanted = other.getDividerLocation();
-                    if (wanted >= 0 && wanted != getDividerLocation() && getWidth() > 0) {
+                    if (whole()
+                            && other.whole()
+                            && wanted >= 0
+                            && wanted != getDividerLocation()
+                            && getWidth() > 0) {
                         setDividerLocation(wanted);
                     }
                 });
+    }
+
+    private boolean whole() {
+        return getLeftComponent() != null && getRightComponent() != null;
     }
 
     @Override

@@ -16,6 +16,7 @@ final class LowerRow {
     private final List<DeskPanel> panels;
     private final JTabbedPane tabs = new JTabbedPane();
     private final LineSplit split;
+    private final int right;
 
     /**
      * A row.
@@ -25,14 +26,16 @@ final class LowerRow {
      */
     LowerRow(List<DeskPanel> panels, int right) {
         this.panels = panels;
+        this.right = right;
         tabs.setOpaque(true);
-        tabs.setFocusable(false);
+        tabs.setName("panels below");
+        tabs.getAccessibleContext().setAccessibleName("Panels below");
         tabs.setPreferredSize(new Dimension(800, 230));
         tabs.setMinimumSize(new Dimension(200, 150));
         panels.forEach(this::add);
         split = new LineSplit(JSplitPane.HORIZONTAL_SPLIT, tabs, new JPanel(), tabs, true);
-        tabs.addChangeListener(event -> chosen(split.getRightComponent().getWidth()));
-        chosen(right);
+        tabs.addChangeListener(event -> chosen());
+        chosen();
     }
 
     private void add(DeskPanel panel) {
@@ -44,12 +47,26 @@ final class LowerRow {
                                 at, count.isEmpty() ? panel.title() : panel.title() + " " + count));
     }
 
-    private void chosen(int right) {
+    private void chosen() {
         DeskPanel panel = panels.get(tabs.getSelectedIndex());
         tabs.putClientProperty("JTabbedPane.trailingComponent", panel.tabControls().orElse(null));
-        JComponent beside = panel.beside().orElseGet(JPanel::new);
+        split.showSecond(panel.beside().map(this::wide));
+    }
+
+    private JComponent wide(JComponent beside) {
         beside.setPreferredSize(new Dimension(right, 200));
-        split.setRightComponent(beside);
+        return beside;
+    }
+
+    /** Brings a panel to the front and the keyboard into it. */
+    void show(DeskPanel panel) {
+        tabs.setSelectedIndex(panels.indexOf(panel));
+        panel.component().transferFocus();
+    }
+
+    /** The panels, in the order of their tabs. */
+    List<DeskPanel> panels() {
+        return panels;
     }
 
     /** What is put into the window. */

@@ -1,5 +1,6 @@
 package counterstep.editor.window;
 
+import counterstep.editor.bench.BenchPanel;
 import counterstep.editor.canvas.StepGraph;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
@@ -13,6 +14,7 @@ import counterstep.editor.remembered.Remembered;
 import counterstep.editor.start.StartPage;
 import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.PlainText;
+import counterstep.editor.timetable.TimetablePanel;
 import counterstep.model.StepId;
 import counterstep.store.DataFolder;
 import java.awt.BorderLayout;
@@ -48,7 +50,7 @@ public final class Workbench {
     private final List<DeskPanel> left;
     private final List<DeskPanel> right;
     private final FindingsPanel findings;
-    private final List<DeskPanel> below;
+    private final LowerRow below;
     private final Dialogs dialogs = new Dialogs(frame);
     private final Background background;
     private final DocumentWork documents;
@@ -75,7 +77,9 @@ public final class Workbench {
         findings = new FindingsPanel(desk);
         findings.onVisit(this::visit);
         findings.onWalk(graph::replay);
-        below = List.of(findings);
+        below =
+                new LowerRow(
+                        List.of(findings, new BenchPanel(desk), new TimetablePanel(desk)), RIGHT);
         trouble = new Trouble(sentence -> dialogs.tell("Something went wrong", sentence));
         desk.onTrouble(sentence -> dialogs.tell("The checks failed", sentence));
         status = new StatusLine(desk);
@@ -86,6 +90,11 @@ public final class Workbench {
         menus = new MenuBar(commands, title);
         frame.setJMenuBar(menus);
         sizes = arrange();
+        openAndClose();
+        desk.onState(this::describe);
+    }
+
+    private void openAndClose() {
         frame.setContentPane(pages);
         frame.setName("workbench");
         frame.setSize(SIZE);
@@ -102,7 +111,6 @@ public final class Workbench {
                         focusOnOpening.run();
                     }
                 });
-        desk.onState(this::describe);
     }
 
     private Commands commands() {
@@ -114,6 +122,7 @@ public final class Workbench {
                 documents,
                 exports,
                 findings,
+                below,
                 new FixWork(desk, frame, dialogs, background, this::handIn),
                 this::close,
                 this::showKeys,
@@ -202,7 +211,7 @@ public final class Workbench {
         LineSplit columns = new LineSplit(JSplitPane.HORIZONTAL_SPLIT, items, graph, graph, false);
         LineSplit upper =
                 new LineSplit(JSplitPane.HORIZONTAL_SPLIT, columns, details, columns, true);
-        LineSplit lower = new LowerRow(below, RIGHT).component();
+        LineSplit lower = below.component();
         LineSplit.align(upper, lower);
         LineSplit rows = new LineSplit(JSplitPane.VERTICAL_SPLIT, upper, lower, upper, true);
         JPanel bench = new JPanel(new BorderLayout());
@@ -245,7 +254,7 @@ public final class Workbench {
         graph.handIn();
         left.forEach(DeskPanel::handIn);
         right.forEach(DeskPanel::handIn);
-        below.forEach(DeskPanel::handIn);
+        below.panels().forEach(DeskPanel::handIn);
     }
 
     private void close() {

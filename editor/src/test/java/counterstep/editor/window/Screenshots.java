@@ -64,6 +64,8 @@ public final class Screenshots {
             String name = "start-" + theme.name().toLowerCase(Locale.ROOT) + ".png";
             write(startPage(theme, samples), pictures.resolve(name));
         }
+        PanelPictures.write(
+                samples.resolve("orrin-c4-stick-unit-hurried.procedure.json"), "s16", pictures);
         System.exit(0);
     }
 
