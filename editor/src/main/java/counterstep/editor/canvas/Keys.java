@@ -1,9 +1,7 @@
 package counterstep.editor.canvas;
 
-import java.awt.event.ActionEvent;
-import javax.swing.AbstractAction;
+import counterstep.editor.form.KeyPress;
 import javax.swing.JComponent;
-import javax.swing.KeyStroke;
 
 /** The keys of the graph while it has the focus. */
 final class Keys {
@@ -37,15 +35,6 @@ final class Keys {
     }
 
     private void on(String key, Runnable command) {
-        control.getInputMap().put(KeyStroke.getKeyStroke(key), key);
-        control.getActionMap()
-                .put(
-                        key,
-                        new AbstractAction() {
-                            @Override
-                            public void actionPerformed(ActionEvent event) {
-                                command.run();
-                            }
-                        });
+        KeyPress.on(control, key, command);
     }
 }

@@ -1,15 +1,13 @@
 package counterstep.editor.canvas;
 
+import counterstep.editor.form.KeyPress;
 import java.awt.Cursor;
 import java.awt.Point;
-import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
 import java.util.Optional;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 
 /** Moves the view: wheel, ctrl and wheel, middle button, space and drag. */
@@ -83,18 +81,12 @@ final class Panning extends MouseAdapter {
     }
 
     private void onKey(String key, boolean held) {
-        control.getInputMap().put(KeyStroke.getKeyStroke(key), key);
-        control.getActionMap()
-                .put(
-                        key,
-                        new AbstractAction() {
-                            @Override
-                            public void actionPerformed(ActionEvent event) {
-                                space = held;
-                                control.setCursor(
-                                        Cursor.getPredefinedCursor(
-                                                held ? Cursor.MOVE_CURSOR : Cursor.DEFAULT_CURSOR));
-                            }
-                        });
+        KeyPress.on(control, key, () -> hold(held));
+    }
+
+    private void hold(boolean held) {
+        space = held;
+        control.setCursor(
+                Cursor.getPredefinedCursor(held ? Cursor.MOVE_CURSOR : Cursor.DEFAULT_CURSOR));
     }
 }

@@ -2,6 +2,7 @@ package counterstep.editor.findings;
 
 import counterstep.editor.desk.Replayed;
 import counterstep.editor.form.Form;
+import counterstep.editor.form.KeyPress;
 import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.Type;
 import counterstep.editor.theme.WrappedText;
@@ -11,7 +12,6 @@ import counterstep.review.HowItGoesWrong.Line;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
-import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.FocusAdapter;
@@ -19,7 +19,6 @@ import java.awt.event.FocusEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -28,7 +27,6 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 
@@ -137,16 +135,7 @@ final class CoursePanel {
     }
 
     private void on(String key, Runnable act) {
-        list.getInputMap().put(KeyStroke.getKeyStroke(key), key);
-        list.getActionMap()
-                .put(
-                        key,
-                        new AbstractAction() {
-                            @Override
-                            public void actionPerformed(ActionEvent event) {
-                                act.run();
-                            }
-                        });
+        KeyPress.on(list, key, act);
     }
 
     /** Tells another finding, or none; what is told already stays as it is. */

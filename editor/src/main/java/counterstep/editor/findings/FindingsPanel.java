@@ -7,11 +7,11 @@ import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.DeskState;
 import counterstep.editor.desk.Replayed;
 import counterstep.editor.desk.Selection;
+import counterstep.editor.form.KeyPress;
 import counterstep.model.StepId;
 import counterstep.review.HowItGoesWrong;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.event.ActionEvent;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -20,13 +20,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 
 /**
  * The list of findings: choosing one selects its steps and tells beside the list how it goes wrong;
@@ -86,16 +84,7 @@ public final class FindingsPanel implements DeskPanel {
     }
 
     private void on(String key, Runnable act) {
-        list.getInputMap().put(KeyStroke.getKeyStroke(key), key);
-        list.getActionMap()
-                .put(
-                        key,
-                        new AbstractAction() {
-                            @Override
-                            public void actionPerformed(ActionEvent event) {
-                                act.run();
-                            }
-                        });
+        KeyPress.on(list, key, act);
     }
 
     @Override

@@ -5,18 +5,13 @@ import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.FlowLayout;
 import java.awt.Window;
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import javax.swing.AbstractAction;
-import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.JPanel;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 
 /** A dialog with one thing to do, and Cancel. Escape cancels; Enter, or Ctrl+Enter, does it. */
@@ -63,8 +58,8 @@ public final class Question {
         dialog.setName(title);
         dialog.setContentPane(page(dialog));
         dialog.getRootPane().setDefaultButton(main);
-        on(dialog, KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), dialog::dispose);
-        on(dialog, KeyStroke.getKeyStroke("ctrl ENTER"), main::doClick);
+        KeyPress.inWindow(dialog.getRootPane(), "ESCAPE", dialog::dispose);
+        KeyPress.inWindow(dialog.getRootPane(), "ctrl ENTER", main::doClick);
         main.addActionListener(
                 event -> {
                     agreed = true;
@@ -97,18 +92,5 @@ public final class Question {
         page.add(content, BorderLayout.CENTER);
         page.add(buttons, BorderLayout.SOUTH);
         return page;
-    }
-
-    private static void on(JDialog dialog, KeyStroke key, Runnable act) {
-        JComponent root = dialog.getRootPane();
-        Action action =
-                new AbstractAction() {
-                    @Override
-                    public void actionPerformed(ActionEvent event) {
-                        act.run();
-                    }
-                };
-        root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(key, key.toString());
-        root.getActionMap().put(key.toString(), action);
     }
 }

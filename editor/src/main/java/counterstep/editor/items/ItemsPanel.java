@@ -8,6 +8,7 @@ import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.DeskState;
 import counterstep.editor.desk.Selection;
+import counterstep.editor.form.KeyPress;
 import counterstep.editor.theme.ItemIcon;
 import counterstep.editor.theme.PlainText;
 import counterstep.editor.theme.WideList;
@@ -17,13 +18,10 @@ import counterstep.model.KindWord;
 import counterstep.model.Severity;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
@@ -35,7 +33,6 @@ import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 
@@ -107,16 +104,7 @@ public final class ItemsPanel implements DeskPanel {
         list.setFixedCellHeight(26);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.addListSelectionListener(event -> chosen(event.getValueIsAdjusting()));
-        list.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), "delete");
-        list.getActionMap()
-                .put(
-                        "delete",
-                        new AbstractAction() {
-                            @Override
-                            public void actionPerformed(ActionEvent event) {
-                                delete();
-                            }
-                        });
+        KeyPress.on(list, "DELETE", this::delete);
         JScrollPane scroll = new JScrollPane(list);
         scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         return scroll;

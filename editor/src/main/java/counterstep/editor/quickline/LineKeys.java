@@ -1,9 +1,7 @@
 package counterstep.editor.quickline;
 
-import java.awt.event.ActionEvent;
-import javax.swing.AbstractAction;
+import counterstep.editor.form.KeyPress;
 import javax.swing.JComponent;
-import javax.swing.KeyStroke;
 
 /** The keys of the quick line while it has the focus. */
 final class LineKeys {
@@ -31,15 +29,6 @@ final class LineKeys {
     }
 
     private void on(String key, Runnable act) {
-        field.getInputMap().put(KeyStroke.getKeyStroke(key), key);
-        field.getActionMap()
-                .put(
-                        key,
-                        new AbstractAction() {
-                            @Override
-                            public void actionPerformed(ActionEvent event) {
-                                act.run();
-                            }
-                        });
+        KeyPress.on(field, key, act);
     }
 }

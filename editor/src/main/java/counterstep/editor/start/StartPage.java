@@ -1,5 +1,6 @@
 package counterstep.editor.start;
 
+import counterstep.editor.form.KeyPress;
 import counterstep.editor.remembered.RecentFile;
 import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.Theme;
@@ -8,12 +9,10 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
-import java.awt.event.ActionEvent;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.Box;
 import javax.swing.BoxLayout;
@@ -21,7 +20,6 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 
 /** What one can begin with: a new procedure, one that is there, a sample. */
 public final class StartPage extends JPanel {
@@ -163,16 +161,7 @@ public final class StartPage extends JPanel {
     }
 
     private void key(String key, Runnable act) {
-        getInputMap(WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(key), key);
-        getActionMap()
-                .put(
-                        key,
-                        new AbstractAction() {
-                            @Override
-                            public void actionPerformed(ActionEvent event) {
-                                act.run();
-                            }
-                        });
+        KeyPress.inWindow(this, key, act);
     }
 
     private static JComponent key(String words) {

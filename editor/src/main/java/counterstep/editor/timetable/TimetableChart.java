@@ -1,5 +1,6 @@
 package counterstep.editor.timetable;
 
+import counterstep.editor.form.KeyPress;
 import counterstep.editor.theme.Palette;
 import counterstep.model.StepId;
 import counterstep.plan.PageTimetable.Bar;
@@ -8,7 +9,6 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.MouseAdapter;
@@ -19,9 +19,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
-import javax.swing.AbstractAction;
 import javax.swing.JComponent;
-import javax.swing.KeyStroke;
 import javax.swing.ToolTipManager;
 
 /** The bars: a click or the arrow keys select a step. */
@@ -62,16 +60,7 @@ final class TimetableChart extends JComponent {
     }
 
     void on(String key, Runnable act) {
-        getInputMap().put(KeyStroke.getKeyStroke(key), key);
-        getActionMap()
-                .put(
-                        key,
-                        new AbstractAction() {
-                            @Override
-                            public void actionPerformed(ActionEvent event) {
-                                act.run();
-                            }
-                        });
+        KeyPress.on(this, key, act);
     }
 
     void show(Optional<Shown> next, Set<StepId> steps) {
