@@ -60,27 +60,7 @@ public final class WitnessWords {
 
     /** Steps as they follow each other, by page number: 'steps 1 to 4, 9, 5'. */
     private String inOrder(List<StepId> steps) {
-        List<String> runs = new ArrayList<>();
-        int begin = 0;
-        for (int place = 1; place <= steps.size(); place++) {
-            boolean broken =
-                    place == steps.size()
-                            || index.number(steps.get(place))
-                                    != index.number(steps.get(place - 1)) + 1;
-            if (broken) {
-                runs.add(run(index.number(steps.get(begin)), place - begin));
-                begin = place;
-            }
-        }
-        return (steps.size() == 1 ? "step " : "steps ") + String.join(", ", runs);
-    }
-
-    private static String run(int first, int length) {
-        int last = first + length - 1;
-        return switch (length) {
-            case 1 -> Integer.toString(first);
-            case 2 -> first + ", " + last;
-            default -> first + " to " + last;
-        };
+        String runs = String.join(", ", StepRuns.of(steps, index));
+        return (steps.size() == 1 ? "step " : "steps ") + runs;
     }
 }

@@ -55,7 +55,7 @@ final class InAnOrder {
 
     private void tellQuiet() {
         if (!quiet.isEmpty()) {
-            lines.add(new Line(StepRuns.of(quiet, index), quiet, done, false));
+            lines.add(new Line(StepNames.of(quiet, index), quiet, done, false));
             quiet.clear();
         }
     }
@@ -66,7 +66,7 @@ final class InAnOrder {
     }
 
     private String named(StepId step) {
-        return "step " + index.number(step) + StepRuns.title(index, step);
+        return "step " + index.number(step) + StepNames.title(index, step);
     }
 
     private String state(StepId step) {

@@ -122,7 +122,7 @@ final class OnThePage {
                 index.page(to) == 0 ? "do step 1" : "follow the page to step " + index.number(to);
         lines.add(
                 new Line(
-                        how + StepRuns.title(index, to) + (states.isEmpty() ? "" : ": " + states),
+                        how + StepNames.title(index, to) + (states.isEmpty() ? "" : ": " + states),
                         List.of(to),
                         index.number(to),
                         false));

@@ -39,7 +39,7 @@ final class StepChange {
 
     /** Number and title. */
     static String named(Step step, Index index) {
-        return index.number(step.id()) + StepRuns.title(index, step.id());
+        return index.number(step.id()) + StepNames.title(index, step.id());
     }
 
     /** One sentence of all that differs: 'Step 9, Screws out: remove 5 board screws, not 6.' */
@@ -87,7 +87,7 @@ final class StepChange {
     }
 
     private static boolean onlyCount(Action one, Action other) {
-        return one.withCount(other.count()).equals(other);
+        return one.draft().count(other.count()).action().equals(other);
     }
 
     private void different(String gone, String come) {
