@@ -1,5 +1,6 @@
 package counterstep.mirror;
 
+import counterstep.ledger.Needs;
 import counterstep.ledger.Turn;
 import counterstep.model.Action;
 import counterstep.model.EnergySource;
@@ -15,7 +16,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -31,6 +31,7 @@ final class MustPrecede {
 
     MustPrecede(Index index) {
         this.index = index;
+        Needs needs = Needs.of(index);
         for (Item item : index.procedure().items()) {
             relate(item.id(), item.id());
             if (item instanceof Part part) {
@@ -42,7 +43,7 @@ final class MustPrecede {
                 setting.belongsTo().forEach(owner -> relate(setting.id(), owner));
             }
             if (item instanceof EnergySource source) {
-                chain(source)
+                needs.chain(source)
                         .forEach(
                                 link -> {
                                     remember(link.id(), source);
@@ -60,21 +61,6 @@ final class MustPrecede {
     private void remember(ItemId by, EnergySource source) {
         source.feeds().forEach(fed -> relate(by, fed));
         restoredBy.computeIfAbsent(by, id -> new ArrayList<>()).add(source);
-    }
-
-    private List<EnergySource> chain(EnergySource source) {
-        List<EnergySource> chain = new ArrayList<>();
-        Optional<EnergySource> next = Optional.of(source);
-        while (next.isPresent() && !chain.contains(next.get())) {
-            chain.add(next.get());
-            next =
-                    next.get()
-                            .dependsOn()
-                            .flatMap(index::findItem)
-                            .filter(EnergySource.class::isInstance)
-                            .map(EnergySource.class::cast);
-        }
-        return chain;
     }
 
     /** Whether one of some actions must be done before one of others. */
