@@ -157,7 +157,7 @@ public final class Hurry {
         Step step = titled(before, title);
         List<Action> actions =
                 step.actions().stream()
-                        .map(action -> about(action, item) ? action.withCount(4) : action)
+                        .map(action -> about(action, item) ? action.draft().count(4).action() : action)
                         .toList();
         return before.withStep(
                 step.draft().text(step.text().replace("five", "four")).actions(actions).step());

@@ -44,6 +44,6 @@ public record SetSupplies(List<Supply> supplies) implements Edit {
     private static Action using(Set<SupplyId> listed, Action action) {
         List<SupplyUse> kept =
                 action.supplies().stream().filter(use -> listed.contains(use.supply())).toList();
-        return action.withSupplies(kept);
+        return action.draft().supplies(kept).action();
     }
 }

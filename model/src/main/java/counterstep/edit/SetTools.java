@@ -39,7 +39,11 @@ public record SetTools(List<Tool> tools) implements Edit {
         Optional<ToolId> tool = step.tool().filter(listed::contains);
         List<Action> actions =
                 step.actions().stream()
-                        .map(action -> action.withTool(action.tool().filter(listed::contains)))
+                        .map(
+                                action ->
+                                        action.draft()
+                                                .tool(action.tool().filter(listed::contains))
+                                                .action())
                         .toList();
         return tool.equals(step.tool()) && actions.equals(step.actions())
                 ? step

@@ -1,8 +1,8 @@
 package counterstep.mirror;
 
 import counterstep.model.Action;
+import counterstep.model.ActionDraft;
 import counterstep.model.Attendance;
-import counterstep.model.Extras;
 import counterstep.model.FastenerSet;
 import counterstep.model.Index;
 import counterstep.model.Item;
@@ -169,24 +169,11 @@ final class InverseActions {
 
     /** Laying a joint, with how it is made again. */
     static Action laying(Joint joint) {
-        return new Action(
-                Verb.LAY,
-                Optional.of(joint.id()),
-                1,
-                false,
-                false,
-                Optional.empty(),
-                Optional.empty(),
-                "",
-                Optional.empty(),
-                false,
-                List.of(),
-                joint.made(),
-                Extras.NONE);
+        return new ActionDraft(Verb.LAY, Optional.of(joint.id()), 1).remark(joint.made()).action();
     }
 
     private Stream<Action> joined(Action action, Joint joint) {
-        Action pressed = plain(action, Verb.PRESS, 1).withWaiting(dwell(joint));
+        Action pressed = plain(action, Verb.PRESS, 1).draft().waiting(dwell(joint)).action();
         if (work.laid(joint.id())) {
             return Stream.of(pressed);
         }
@@ -211,20 +198,10 @@ final class InverseActions {
 
     private static Action restore(Action action, Setting setting) {
         String limit = setting.tolerance().isEmpty() ? "" : ", " + setting.tolerance();
-        return new Action(
-                Verb.RESTORE,
-                action.item(),
-                1,
-                false,
-                false,
-                action.tool(),
-                Optional.empty(),
-                "as noted" + limit,
-                Optional.empty(),
-                false,
-                List.of(),
-                "",
-                Extras.NONE);
+        return new ActionDraft(Verb.RESTORE, action.item(), 1)
+                .tool(action.tool())
+                .reading("as noted" + limit)
+                .action();
     }
 
     private static Optional<Torque> torque(Item item) {
@@ -246,19 +223,11 @@ final class InverseActions {
             Optional<Torque> torque,
             boolean fingerTight,
             boolean aside) {
-        return new Action(
-                verb,
-                undone.item(),
-                count,
-                fingerTight,
-                aside,
-                undone.tool(),
-                torque,
-                "",
-                Optional.empty(),
-                false,
-                List.of(),
-                "",
-                Extras.NONE);
+        return new ActionDraft(verb, undone.item(), count)
+                .fingerTight(fingerTight)
+                .aside(aside)
+                .tool(undone.tool())
+                .torque(torque)
+                .action();
     }
 }

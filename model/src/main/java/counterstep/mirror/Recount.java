@@ -32,7 +32,7 @@ public record Recount(StepId step, int action, int count) implements Edit {
     static Step of(Step step, int place, int count, CounterstepWords words) {
         List<Action> actions = new ArrayList<>(step.actions());
         Action old = actions.get(place);
-        actions.set(place, old.withCount(count));
+        actions.set(place, old.draft().count(count).action());
         return step.draft()
                 .actions(actions)
                 .text(words.recounted(step.text(), old, count))

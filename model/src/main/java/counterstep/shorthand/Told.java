@@ -4,6 +4,7 @@ import counterstep.edit.AddItem;
 import counterstep.edit.ChangeItem;
 import counterstep.edit.Edit;
 import counterstep.model.Action;
+import counterstep.model.ActionDraft;
 import counterstep.model.Attendance;
 import counterstep.model.EnergySource;
 import counterstep.model.FastenerSet;
@@ -102,21 +103,13 @@ final class Told {
         String name = item.isPresent() ? "" : entry.name();
         String words = (name + " " + entry.remark()).strip();
         boolean looks = verb == Verb.CHECK;
-        Action plain = Action.of(verb, item.map(Item::id), count(entry, item));
-        return new Action(
-                verb,
-                plain.item(),
-                plain.count(),
-                entry.fingerTight() && (verb == Verb.REINSTALL || verb == Verb.FIT_NEW),
-                false,
-                plain.tool(),
-                plain.torque(),
-                looks ? words : "",
-                waiting(entry),
-                false,
-                List.of(),
-                looks ? "" : words,
-                plain.extras());
+        return new ActionDraft(verb, item.map(Item::id), count(entry, item))
+                .fingerTight(
+                        entry.fingerTight() && (verb == Verb.REINSTALL || verb == Verb.FIT_NEW))
+                .reading(looks ? words : "")
+                .waiting(waiting(entry))
+                .remark(looks ? "" : words)
+                .action();
     }
 
     private static int count(Entry entry, Optional<Item> item) {

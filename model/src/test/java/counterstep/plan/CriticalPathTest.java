@@ -47,9 +47,13 @@ final class CriticalPathTest {
                         .seconds(OptionalInt.of(40))
                         .actions(
                                 List.of(
-                                        wait.withWaiting(waited(300, Attendance.WATCHED)),
+                                        wait.draft()
+                                                .waiting(waited(300, Attendance.WATCHED))
+                                                .action(),
                                         wait,
-                                        wait.withWaiting(waited(5, Attendance.UNATTENDED))))
+                                        wait.draft()
+                                                .waiting(waited(5, Attendance.UNATTENDED))
+                                                .action()))
                         .step();
         assertEquals(345, Durations.seconds(step));
         assertEquals(40, Durations.handsSeconds(step));

@@ -24,7 +24,9 @@ final class PageTimetableTest {
                         .map(
                                 wait ->
                                         Action.of(Verb.WAIT, Optional.empty(), 1)
-                                                .withWaiting(Optional.of(wait)))
+                                                .draft()
+                                                .waiting(Optional.of(wait))
+                                                .action())
                         .toList();
         return Step.titled(new StepId(id), Phase.TEARDOWN, id)
                 .draft()

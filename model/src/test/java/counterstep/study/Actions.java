@@ -50,7 +50,7 @@ final class Actions {
                                     int count = site.action().count() + by;
                                     return site.mutant(
                                             ", " + count + " of them",
-                                            site.action().withCount(count));
+                                            site.action().draft().count(count).action());
                                 });
     }
 
@@ -76,20 +76,7 @@ final class Actions {
     }
 
     private static Action other(Action like, Verb verb, Optional<ItemId> item) {
-        return new Action(
-                verb,
-                item,
-                like.count(),
-                like.fingerTight(),
-                like.aside(),
-                like.tool(),
-                like.torque(),
-                like.reading(),
-                like.waiting(),
-                like.poweredTest(),
-                like.supplies(),
-                like.remark(),
-                like.extras());
+        return like.draft().verb(verb).item(item).action();
     }
 
     /** Another item of the same kind; all of it where fewer are there than the count says. */
@@ -113,7 +100,7 @@ final class Actions {
     private static Mutant about(Site site, Item item) {
         Action action = other(site.action(), site.action().verb(), Optional.of(item.id()));
         int count = Math.min(action.count(), item.quantity());
-        return site.mutant(", done to " + item.name(), action.withCount(count));
+        return site.mutant(", done to " + item.name(), action.draft().count(count).action());
     }
 
     /** Screws that are put back are only seated, and nobody tightens them. */
@@ -122,14 +109,22 @@ final class Actions {
                 .filter(site -> site.item(FastenerSet.class).isPresent())
                 .filter(site -> BACK.contains(site.action().verb()))
                 .filter(site -> !site.action().fingerTight())
-                .map(site -> site.mutant(", finger-tight", site.action().withFingerTight(true)));
+                .map(
+                        site ->
+                                site.mutant(
+                                        ", finger-tight",
+                                        site.action().draft().fingerTight(true).action()));
     }
 
     /** Screws that are to stay loose for now are put in tight. */
     static Stream<Mutant> tightAtOnce(Procedure whole) {
         return Site.all(whole)
                 .filter(site -> site.action().fingerTight())
-                .map(site -> site.mutant(", tight", site.action().withFingerTight(false)));
+                .map(
+                        site ->
+                                site.mutant(
+                                        ", tight",
+                                        site.action().draft().fingerTight(false).action()));
     }
 
     /** What has been put back and tightened is loosened by one once more. */
@@ -259,20 +254,7 @@ final class Actions {
     }
 
     private static Action notPowered(Action action) {
-        return new Action(
-                action.verb(),
-                action.item(),
-                action.count(),
-                action.fingerTight(),
-                action.aside(),
-                action.tool(),
-                action.torque(),
-                action.reading(),
-                action.waiting(),
-                false,
-                action.supplies(),
-                action.remark(),
-                action.extras());
+        return action.draft().poweredTest(false).action();
     }
 
     /** A wait is one second shorter, or none. */
@@ -290,6 +272,6 @@ final class Actions {
     private static Mutant waiting(Site site, Wait wait, int seconds) {
         Wait shorter = new Wait(seconds, wait.attendance());
         String change = ", waits %d s instead of %d".formatted(seconds, wait.seconds());
-        return site.mutant(change, site.action().withWaiting(Optional.of(shorter)));
+        return site.mutant(change, site.action().draft().waiting(Optional.of(shorter)).action());
     }
 }

@@ -80,7 +80,9 @@ final class Equipment {
     }
 
     private static Mutant with(Site site, Tool tool) {
-        return site.mutant(", with " + tool.name(), site.action().withTool(Optional.of(tool.id())));
+        return site.mutant(
+                ", with " + tool.name(),
+                site.action().draft().tool(Optional.of(tool.id())).action());
     }
 
     /** A driver is on no list, and no step names it. */
@@ -99,7 +101,11 @@ final class Equipment {
     private static Step without(Step step, ToolId tool) {
         List<Action> actions =
                 step.actions().stream()
-                        .map(action -> action.withTool(action.tool().filter(t -> !t.equals(tool))))
+                        .map(
+                                action ->
+                                        action.draft()
+                                                .tool(action.tool().filter(t -> !t.equals(tool)))
+                                                .action())
                         .toList();
         return step.draft()
                 .tool(step.tool().filter(one -> !one.equals(tool)))
@@ -113,7 +119,8 @@ final class Equipment {
                 .map(
                         site ->
                                 site.mutant(
-                                        ", no torque", site.action().withTorque(Optional.empty())));
+                                        ", no torque",
+                                        site.action().draft().torque(Optional.empty()).action()));
     }
 
     /** The decimal point of one action's torque is one place too far right. */
@@ -136,7 +143,7 @@ final class Equipment {
     }
 
     private static Mutant with(Site site, Torque wrong) {
-        return site.mutant(", " + wrong, site.action().withTorque(Optional.of(wrong)));
+        return site.mutant(", " + wrong, site.action().draft().torque(Optional.of(wrong)).action());
     }
 
     private static Torque tenfold(Torque torque) {
@@ -168,7 +175,9 @@ final class Equipment {
                 .map(
                         action ->
                                 action.item().filter(set.id()::equals).isPresent()
-                                        ? action.withTorque(action.torque().map(Equipment::tenfold))
+                                        ? action.draft()
+                                                .torque(action.torque().map(Equipment::tenfold))
+                                                .action()
                                         : action)
                 .toList();
     }

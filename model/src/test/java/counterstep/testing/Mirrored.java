@@ -57,7 +57,7 @@ public final class Mirrored {
     private static Action action(String verb, ItemId item, int count) {
         String word = verb.replace("!", "").replace('_', ' ');
         Action plain = Action.of(Verb.of(word).orElseThrow(), item, count);
-        return plain.withFingerTight(verb.endsWith("!"));
+        return plain.draft().fingerTight(verb.endsWith("!")).action();
     }
 
     private static Phase phase(String letter) {

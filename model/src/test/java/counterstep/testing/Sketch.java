@@ -227,7 +227,10 @@ public final class Sketch {
                                         Integer.parseInt(words.get(words.indexOf("wait") + 1)),
                                         Attendance.UNATTENDED))
                         : Optional.empty();
-        return flagged(Action.of(verb, item, count(words, item)), words).withWaiting(wait);
+        return flagged(Action.of(verb, item, count(words, item)), words)
+                .draft()
+                .waiting(wait)
+                .action();
     }
 
     private int count(List<String> words, Optional<ItemId> item) {
@@ -242,20 +245,13 @@ public final class Sketch {
     }
 
     private static Action flagged(Action action, List<String> words) {
-        return new Action(
-                action.verb(),
-                action.item(),
-                action.count(),
-                words.contains("finger-tight"),
-                words.contains("aside"),
-                after(words, "with").map(ToolId::new),
-                after(words, "torque").map(Double::valueOf).map(Torque::new),
-                "",
-                Optional.empty(),
-                words.contains("test"),
-                List.of(),
-                "",
-                Extras.NONE);
+        return action.draft()
+                .fingerTight(words.contains("finger-tight"))
+                .aside(words.contains("aside"))
+                .tool(after(words, "with").map(ToolId::new))
+                .torque(after(words, "torque").map(Double::valueOf).map(Torque::new))
+                .poweredTest(words.contains("test"))
+                .action();
     }
 
     private static Optional<String> after(List<String> words, String flag) {

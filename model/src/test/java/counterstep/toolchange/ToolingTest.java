@@ -46,7 +46,7 @@ final class ToolingTest {
     }
 
     private static Action with(Action action, Tool tool) {
-        return action.withTool(Optional.of(tool.id()));
+        return action.draft().tool(Optional.of(tool.id())).action();
     }
 
     private static Step step(Optional<Tool> tool, Action... actions) {

@@ -46,7 +46,7 @@ final class PhrasingTest {
 
     @Test
     void theMannerIsSaid() {
-        Action seated = action(Verb.REINSTALL, 0, 6).withFingerTight(true);
+        Action seated = action(Verb.REINSTALL, 0, 6).draft().fingerTight(true).action();
         assertEquals("Seat the six long screws finger-tight.", said(seated, 0));
         assertEquals("Fit the six new long screws.", said(action(Verb.FIT_NEW, 0, 6), 0));
     }

@@ -52,20 +52,7 @@ record DiscardOld(StepId step, ItemId item, int count) implements Edit {
     }
 
     private static Action fitted(Action action) {
-        return new Action(
-                Verb.FIT_NEW,
-                action.item(),
-                action.count(),
-                action.fingerTight(),
-                action.aside(),
-                action.tool(),
-                action.torque(),
-                action.reading(),
-                action.waiting(),
-                action.poweredTest(),
-                action.supplies(),
-                action.remark(),
-                action.extras());
+        return action.draft().verb(Verb.FIT_NEW).action();
     }
 
     private String sentence(Procedure procedure) {

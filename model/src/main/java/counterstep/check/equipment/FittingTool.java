@@ -99,6 +99,6 @@ final class FittingTool {
         boolean wrong =
                 ToolDoesNotFit.turns(action.verb())
                         && action.item().filter(set.id()::equals).isPresent();
-        return wrong ? action.withTool(Optional.of(fitting.id())) : action;
+        return wrong ? action.draft().tool(Optional.of(fitting.id())).action() : action;
     }
 }

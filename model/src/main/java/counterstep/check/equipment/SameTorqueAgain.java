@@ -53,6 +53,6 @@ final class SameTorqueAgain {
     }
 
     private static Action stating(Action action, FastenerSet set) {
-        return action.withTorque(set.torque());
+        return action.draft().torque(set.torque()).action();
     }
 }

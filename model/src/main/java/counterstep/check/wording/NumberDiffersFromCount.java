@@ -102,7 +102,7 @@ final class NumberDiffersFromCount implements Check {
 
     private static Fix counted(Step step, Action action, int count) {
         List<Action> actions = new ArrayList<>(step.actions());
-        actions.set(actions.indexOf(action), action.withCount(count));
+        actions.set(actions.indexOf(action), action.draft().count(count).action());
         String name = "Set to " + count;
         return new Fix(name, new ChangeStep(step.draft().actions(actions).step(), name));
     }
