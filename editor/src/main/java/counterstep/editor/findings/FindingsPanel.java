@@ -291,10 +291,16 @@ public final class FindingsPanel implements DeskPanel {
         if (analysis.procedure().steps().isEmpty()) {
             return "What is missing or unsafe will be listed here as you draw.";
         }
-        return analysis.review().findings().isEmpty()
-                ? "Nothing found: every removal has its reinstall in page order."
-                : "The filter lets none of the %d findings pass."
-                        .formatted(analysis.review().findings().size());
+        if (!analysis.review().findings().isEmpty()) {
+            return "The filter lets none of the %d findings pass."
+                    .formatted(analysis.review().findings().size());
+        }
+        boolean off =
+                analysis.procedure().settings().stream().anyMatch(one -> one.severity().isEmpty());
+        return off
+                ? "The checks that are on find nothing."
+                : "Nothing found: every removal has its reinstall, in every order that the links"
+                        + " allow.";
     }
 
     private void tell(String next) {

@@ -28,6 +28,7 @@ final class SampleCard extends JPanel {
         super(new BorderLayout());
         setOpaque(false);
         setName(sample.name());
+        size.setName("sample size");
         setBorder(BorderFactory.createEmptyBorder(1, 1, 1, 1));
         add(drawing, BorderLayout.LINE_START);
         JPanel words = new JPanel();

@@ -34,6 +34,7 @@ public final class TimetablePanel implements DeskPanel {
     private static final String SENTENCE = "sentence";
     private static final double LARGER = 1.25;
     private static final double LARGEST = 40;
+    private static final int STEP = 40;
 
     private final Desk desk;
     private final CardLayout cards = new CardLayout();
@@ -141,16 +142,17 @@ public final class TimetablePanel implements DeskPanel {
                         "How long the work takes, and which steps decide it, will be shown here as you draw.");
     }
 
+    /** With Ctrl it enlarges to the pointer, as on the step graph; else it moves the view. */
     private void wheel(MouseWheelEvent event) {
-        if (event.isShiftDown()) {
-            move(
-                    new Point(
-                            scroll.getViewport().getViewPosition().x
-                                    + event.getWheelRotation() * 40,
-                            0));
-        } else {
+        Point shownNow = scroll.getViewport().getViewPosition();
+        int way = event.getWheelRotation() * STEP;
+        if (event.isControlDown()) {
             int x = event.getX() - scroll.getViewport().getX();
             zoomBy(Math.pow(LARGER, -event.getPreciseWheelRotation()), x);
+        } else if (event.isShiftDown()) {
+            move(new Point(shownNow.x + way, shownNow.y));
+        } else {
+            move(new Point(shownNow.x, shownNow.y + way));
         }
     }
 
@@ -162,16 +164,21 @@ public final class TimetablePanel implements DeskPanel {
     private void zoomBy(double factor, int at) {
         double before = zoom;
         zoom = Math.max(1, Math.min(LARGEST, zoom * factor));
-        int left = scroll.getViewport().getViewPosition().x;
+        Point shownNow = scroll.getViewport().getViewPosition();
         size();
         scroll.validate();
-        move(new Point((int) Math.round((left + at) * zoom / before) - at, 0));
+        int left = (int) Math.round((shownNow.x + at) * zoom / before) - at;
+        move(new Point(left, shownNow.y));
     }
 
     private void move(Point wanted) {
-        int most = chart.getWidth() - scroll.getViewport().getWidth();
-        int y = scroll.getViewport().getViewPosition().y;
-        scroll.getViewport().setViewPosition(new Point(Math.max(0, Math.min(most, wanted.x)), y));
+        int right = chart.getWidth() - scroll.getViewport().getWidth();
+        int down = chart.getHeight() - scroll.getViewport().getHeight();
+        scroll.getViewport()
+                .setViewPosition(
+                        new Point(
+                                Math.max(0, Math.min(right, wanted.x)),
+                                Math.max(0, Math.min(down, wanted.y))));
     }
 
     private void size() {

@@ -25,7 +25,9 @@ final class KeySheet {
                     new String[] {"Delete", "delete what is selected"},
                     new String[] {"Double click", "add a step; on a title, rename it"},
                     new String[] {"Drag from an edge", "link a step to another"},
-                    new String[] {"Ctrl and wheel", "zoom to the pointer"},
+                    new String[] {
+                        "Ctrl and wheel", "on the graph, in the timetable: zoom to the pointer"
+                    },
                     new String[] {"Space and drag", "move the view"},
                     new String[] {"Left, Right", "on the bench, in the timetable: step by step"},
                     new String[] {"+, -, 0", "in the timetable: larger, smaller, fit the width"});

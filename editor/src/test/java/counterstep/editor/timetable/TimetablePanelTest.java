@@ -112,12 +112,17 @@ final class TimetablePanelTest {
     }
 
     @Test
-    void theWheelEnlargesAndAKeyFitsTheWidthAgain() {
+    void theWheelWithControlEnlargesAndAKeyFitsTheWidthAgain() {
         try (PanelWindow window = new PanelWindow(pump(List.of()), TimetablePanel::new)) {
             Component chart = chart(window);
             int fitting = chart.getWidth();
             window.frame().robot().moveMouse(chart, new Point(60, 40));
             window.frame().robot().rotateMouseWheel(chart, -3);
+            window.frame().robot().waitForIdle();
+            assertEquals(fitting, chart.getWidth());
+            window.frame().robot().pressKey(KeyEvent.VK_CONTROL);
+            window.frame().robot().rotateMouseWheel(chart, -3);
+            window.frame().robot().releaseKey(KeyEvent.VK_CONTROL);
             until("it is larger", () -> chart.getWidth() > fitting);
             window.frame().robot().click(chart, new Point(30, 40));
             window.frame().robot().pressAndReleaseKeys(KeyEvent.VK_0);

@@ -6,6 +6,7 @@ import counterstep.editor.desk.Selection;
 import counterstep.editor.remembered.PreferencesInMemory;
 import counterstep.editor.remembered.RecentFile;
 import counterstep.editor.remembered.Remembered;
+import counterstep.editor.start.Sample;
 import counterstep.editor.theme.Theme;
 import counterstep.model.Procedure;
 import counterstep.model.StepId;
@@ -29,8 +30,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.imageio.ImageIO;
 import javax.swing.JFrame;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.SwingUtilities;
 
@@ -89,11 +92,28 @@ public final class Screenshots {
                 });
         Robot robot = new Robot();
         robot.mouseMove(1599, 999);
-        robot.delay(1500); // the samples are read and drawn meanwhile
+        AtomicInteger read = new AtomicInteger();
+        while (read.get() < Sample.values().length) { // they are read in the background
+            robot.waitForIdle();
+            SwingUtilities.invokeAndWait(() -> read.set(samplesShown(opened[0].frame())));
+        }
         robot.waitForIdle();
         BufferedImage[] image = new BufferedImage[1];
         SwingUtilities.invokeAndWait(() -> image[0] = painted(opened[0].frame()));
         return image[0];
+    }
+
+    /** How many sample cards say how many steps their sample has. */
+    private static int samplesShown(Container within) {
+        int shown = 0;
+        for (Component part : within.getComponents()) {
+            if (part instanceof JLabel label && "sample size".equals(label.getName())) {
+                shown += label.getText().isBlank() ? 0 : 1;
+            } else if (part instanceof Container inner) {
+                shown += samplesShown(inner);
+            }
+        }
+        return shown;
     }
 
     private static RecentFile recent(Path file, Instant seen) {
