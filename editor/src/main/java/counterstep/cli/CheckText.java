@@ -2,10 +2,12 @@ package counterstep.cli;
 
 import counterstep.check.Finding;
 import counterstep.model.Index;
+import counterstep.model.LinkEnds;
 import counterstep.model.Severity;
 import counterstep.review.Mending.Mended;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What was mended and what is found, for people. */
 final class CheckText {
@@ -26,8 +28,27 @@ final class CheckText {
         for (Finding finding : checked.review().findings()) {
             lines.addAll(FindingText.lines(finding, checked.fix(finding), checked.index()));
         }
+        missingLinks();
         lines.add(counts());
         return lines;
+    }
+
+    /** A single one stands with its finding already. */
+    private void missingLinks() {
+        List<LinkEnds> links = checked.missingLinks();
+        if (links.size() > 1) {
+            lines.add(
+                    links.stream()
+                            .map(this::link)
+                            .collect(
+                                    Collectors.joining(
+                                            ", ", "No order goes wrong with these links: ", ".")));
+        }
+    }
+
+    private String link(LinkEnds ends) {
+        Index index = checked.index();
+        return index.number(ends.before()) + " → " + index.number(ends.after());
     }
 
     private void mended(Mended one) {

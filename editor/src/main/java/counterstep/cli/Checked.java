@@ -3,7 +3,9 @@ package counterstep.cli;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
 import counterstep.check.Fix;
+import counterstep.mending.DrawLinks;
 import counterstep.model.Index;
+import counterstep.model.LinkEnds;
 import counterstep.model.Procedure;
 import counterstep.review.Fixes;
 import counterstep.review.Mending;
@@ -36,6 +38,11 @@ record Checked(Facts facts, Review review, List<Mended> mended, Optional<Path> t
 
     Index index() {
         return facts.index();
+    }
+
+    /** The links that together make every order complete. */
+    List<LinkEnds> missingLinks() {
+        return Fixes.of(facts, review).everyOrder().map(DrawLinks::links).orElse(List.of());
     }
 
     /** The name of the change that would mend a finding; of an accepted one none is asked for. */

@@ -210,6 +210,23 @@ final class CheckCommandTest {
         }
     }
 
+    @Test
+    void theLinksThatMakeEveryOrderCompleteStandBeforeTheCounts() {
+        Path file = folder.resolve("unlinked.procedure.json");
+        ProcedureFile.write(
+                file,
+                ProcedureFile.read(Samples.file(Samples.SUPPLY_FAN))
+                        .draft()
+                        .links(List.of())
+                        .procedure());
+        List<String> lines = Run.of("check", file).lines();
+        String last = lines.get(lines.size() - 2);
+        assertTrue(
+                last.matches(
+                        "No order goes wrong with these links: (\\d+ → \\d+, ){13}\\d+ → \\d+\\."),
+                last);
+    }
+
     /** A plug left open that a reviewer accepts, and a setting of a check that there is none of. */
     private Path waivedAndMistyped() {
         Waiver waiver =

@@ -42,7 +42,12 @@ final class MissingLinks {
     }
 
     Optional<List<LinkEnds>> links() {
-        return possible ? Optional.of(List.copyOf(chosen)) : Optional.empty();
+        Comparator<LinkEnds> asOnThePage =
+                Comparator.comparingInt((LinkEnds link) -> precedence.page(link.before()))
+                        .thenComparingInt(link -> precedence.page(link.after()));
+        return possible
+                ? Optional.of(chosen.stream().sorted(asOnThePage).toList())
+                : Optional.empty();
     }
 
     private void add(LinkEnds link) {

@@ -7,6 +7,7 @@ import counterstep.check.Fix;
 import counterstep.edit.DropWaiver;
 import counterstep.edit.Edit;
 import counterstep.edit.Edits;
+import counterstep.mending.DrawLinks;
 import counterstep.model.Procedure;
 import counterstep.model.Waiver;
 import java.util.ArrayList;
@@ -51,6 +52,20 @@ public final class Fixes {
                 .flatMap(check -> candidates(check, finding, links))
                 .flatMap(fix -> tried(fix, finding).stream())
                 .findFirst();
+    }
+
+    /**
+     * The links that make the procedure complete in every order, as one change; none of them can be
+     * left out. Empty where no finding asks for them, or no links that keep the page suffice.
+     */
+    public Optional<DrawLinks> everyOrder() {
+        List<Finding> hidden =
+                review.findings().stream()
+                        .filter(finding -> finding.witness().isPresent())
+                        .toList();
+        return hidden.stream().anyMatch(Finding::open)
+                ? new OrderFixes(facts).links(hidden.stream().filter(one -> !one.open()).toList())
+                : Optional.empty();
     }
 
     private Stream<Fix> candidates(Check check, Finding finding, Optional<Fix> links) {

@@ -2,9 +2,7 @@ package counterstep.review;
 
 import counterstep.check.Check;
 import counterstep.check.Facts;
-import counterstep.check.Failed;
 import counterstep.check.Finding;
-import counterstep.ledger.FailureKind;
 import counterstep.ledger.Violation;
 import counterstep.ledger.Witness;
 import counterstep.model.ItemId;
@@ -26,9 +24,6 @@ final class InSomeOrder {
     /** One fault: a check, the step that fails, and what it fails on. */
     private record Fault(String check, Optional<StepId> step, ItemId about) {}
 
-    /** A condition, wherever it is asked. */
-    private record Place(Optional<StepId> step, int action, FailureKind kind, ItemId about) {}
-
     private final Facts facts;
     private final List<Check> checks;
     private final List<Finding> told;
@@ -40,14 +35,11 @@ final class InSomeOrder {
         this.facts = facts;
         this.checks = checks.stream().filter(Check::dependsOnOrder).toList();
         this.told = told;
-        Set<Place> onThePage = onThePage();
-        for (Violation violation : facts.everyOrder().violations()) {
+        for (Violation violation : HiddenByThePage.of(facts)) {
             if (stopped.getAsBoolean()) {
                 return;
             }
-            if (!onThePage.contains(place(violation)) && !endsSoOnThePage(violation)) {
-                tell(violation);
-            }
+            tell(violation);
         }
     }
 
@@ -62,30 +54,6 @@ final class InSomeOrder {
     static List<Finding> findings(
             Facts facts, List<Check> checks, List<Finding> told, BooleanSupplier stopped) {
         return List.copyOf(new InSomeOrder(facts, checks, told, stopped).found);
-    }
-
-    private boolean endsSoOnThePage(Violation violation) {
-        return violation.step().isEmpty() && !facts.endings().of(violation.about()).isEmpty();
-    }
-
-    private Set<Place> onThePage() {
-        Set<Place> places = new HashSet<>();
-        for (FailureKind kind : FailureKind.values()) {
-            facts.allFailures(kind).stream().map(InSomeOrder::place).forEach(places::add);
-        }
-        return places;
-    }
-
-    private static Place place(Failed failed) {
-        return new Place(
-                Optional.of(failed.step()),
-                failed.happening().action(),
-                failed.failure().kind(),
-                failed.about());
-    }
-
-    private static Place place(Violation violation) {
-        return new Place(violation.step(), violation.action(), violation.kind(), violation.about());
     }
 
     private void tell(Violation violation) {

@@ -9,6 +9,7 @@ import counterstep.mending.DrawLinks;
 import counterstep.mending.MoveStep;
 import counterstep.model.LinkEnds;
 import counterstep.model.StepId;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -28,23 +29,48 @@ final class OrderFixes {
      * The links that mend a finding in some order; empty where no link that keeps the page does.
      */
     Optional<Fix> links(Finding finding) {
-        Optional<StepId> place = finding.witness().flatMap(Witness::then);
-        List<Violation> wanted =
-                facts.everyOrder().violations().stream()
-                        .filter(violation -> violation.step().equals(place))
-                        .filter(violation -> finding.items().contains(violation.about()))
-                        .toList();
+        return links(
+                        facts.everyOrder().violations().stream()
+                                .filter(violation -> tells(finding, violation))
+                                .toList())
+                .map(this::draw);
+    }
+
+    /** The links after which no order goes wrong but those of findings that are accepted. */
+    Optional<DrawLinks> links(Collection<Finding> accepted) {
+        return links(
+                HiddenByThePage.of(facts).stream()
+                        .filter(
+                                violation ->
+                                        accepted.stream()
+                                                .noneMatch(one -> concerns(one, violation)))
+                        .toList());
+    }
+
+    private static boolean tells(Finding finding, Violation violation) {
+        return finding.witness().map(Witness::then).equals(Optional.of(violation.step()))
+                && finding.items().contains(violation.about());
+    }
+
+    /** Also what goes wrong later in the order of the finding, and is told with it. */
+    private static boolean concerns(Finding finding, Violation violation) {
+        return finding.items().contains(violation.about())
+                && violation.step().map(finding.steps()::contains).orElse(true);
+    }
+
+    private Optional<DrawLinks> links(List<Violation> wanted) {
         return facts.everyOrder()
                 .missingLinks(wanted)
                 .filter(links -> !links.isEmpty() && links.stream().allMatch(this::keepsThePage))
-                .map(this::draw);
+                .map(DrawLinks::new);
     }
 
     private boolean keepsThePage(LinkEnds ends) {
         return page(ends.before()) < page(ends.after());
     }
 
-    private Fix draw(List<LinkEnds> links) {
+    private Fix draw(DrawLinks edit) {
+        List<LinkEnds> links = edit.links();
         String name =
                 links.size() == 1
                         ? "Link "
@@ -52,7 +78,7 @@ final class OrderFixes {
                                 + " → "
                                 + number(links.get(0).after())
                         : "Draw " + links.size() + " links";
-        return new Fix(name, new DrawLinks(links));
+        return new Fix(name, edit);
     }
 
     /** The step that comes too late before the place, or the place after it. */

@@ -6,9 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.edit.AddWaiver;
+import counterstep.mending.DrawLinks;
+import counterstep.model.Extras;
 import counterstep.model.Link;
 import counterstep.model.Phase;
 import counterstep.model.Procedure;
+import counterstep.model.Waiver;
 import counterstep.testing.RandomTeardown;
 import counterstep.testing.Sketch;
 import java.util.List;
@@ -81,5 +85,48 @@ final class InSomeOrderTest {
             assertTrue(mended.review().clean(), "seed " + seed + mended.review().findings());
             assertFalse(fails && mended.mended().isEmpty());
         }
+    }
+
+    private static Fixes fixes(Procedure procedure) {
+        Facts facts = Facts.of(procedure);
+        return Fixes.of(facts, Review.of(facts));
+    }
+
+    @Test
+    void theMissingLinksTogetherAreOneChangeAfterWhichNoOrderGoesWrong() {
+        Procedure drawn = lid().inAnyOrder().procedure();
+        DrawLinks links = fixes(drawn).everyOrder().orElseThrow();
+        assertEquals("[s1 s2, s2 s3, s3 s4]", ends(links));
+        Procedure mended = links.apply(drawn);
+        assertTrue(Facts.of(mended).everyOrder().violations().isEmpty());
+        assertTrue(fixes(mended).everyOrder().isEmpty());
+    }
+
+    private static String ends(DrawLinks links) {
+        return links.links().stream()
+                .map(link -> link.before() + " " + link.after())
+                .toList()
+                .toString();
+    }
+
+    @Test
+    void anOrderThatIsAcceptedAsksForNoLink() {
+        Procedure drawn = lid().link(1, 2).link(2, 3).link(2, 4).link(3, 5).link(4, 5).procedure();
+        Finding hidden =
+                Review.of(drawn).findings().stream()
+                        .filter(finding -> finding.witness().isPresent())
+                        .findFirst()
+                        .orElseThrow();
+        Waiver waiver =
+                new Waiver(
+                        hidden.check(),
+                        hidden.steps(),
+                        hidden.items(),
+                        "never done so here",
+                        "R. Weir",
+                        "2026-01-01",
+                        Extras.NONE);
+        assertTrue(fixes(drawn).everyOrder().isPresent());
+        assertTrue(fixes(new AddWaiver(waiver).apply(drawn)).everyOrder().isEmpty());
     }
 }

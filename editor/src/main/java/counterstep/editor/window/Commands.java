@@ -131,6 +131,7 @@ final class Commands {
         Action fix = add("Apply fix", "ctrl PERIOD", findings::mend);
         findings.onFix(name -> name(fix, "Apply fix", name));
         add("Apply all fixes…", "ctrl shift PERIOD", fixes::applyAll);
+        add("Draw the missing links…", fixes::linkEveryOrder);
         group++;
         add("Waive, or withdraw the waiver", "ctrl shift W", findings::waive);
         group++;

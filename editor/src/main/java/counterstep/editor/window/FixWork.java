@@ -1,16 +1,25 @@
 package counterstep.editor.window;
 
+import counterstep.check.Facts;
 import counterstep.check.Finding;
+import counterstep.edit.Edit;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.findings.FixPreview;
+import counterstep.mending.DrawLinks;
 import counterstep.model.Procedure;
+import counterstep.review.Fixes;
 import counterstep.review.Mending;
+import counterstep.review.Preview;
+import counterstep.review.Review;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Applies all fixes, one after the other, as one change. */
 final class FixWork {
+    private static final String LINKS = "Draw the missing links";
+
     private final Desk desk;
     private final Component owner;
     private final Dialogs dialogs;
@@ -43,21 +52,47 @@ final class FixWork {
                 failure -> dialogs.tell("Apply all fixes", failure + " Nothing was changed."));
     }
 
+    /** Works out the links that make every order complete, and draws them if that is wanted. */
+    void linkEveryOrder() {
+        handIn.run();
+        Procedure before = desk.state().procedure();
+        long generation = desk.state().generation();
+        background.run(
+                "Working out links",
+                stopped -> {
+                    Facts facts = Facts.of(before);
+                    return Fixes.of(facts, Review.of(facts, stopped)).everyOrder();
+                },
+                links -> offer(links, before, generation),
+                failure -> dialogs.tell(LINKS, failure + " Nothing was changed."));
+    }
+
+    private void offer(Optional<DrawLinks> links, Procedure before, long generation) {
+        if (links.isEmpty()) {
+            dialogs.say(LINKS, "No link is missing that could mend an order.");
+        } else if (FixPreview.accepts(
+                owner,
+                LINKS,
+                links.get().links().size() + " missing, then no order goes wrong",
+                Preview.of(before, links.get().apply(before)))) {
+            apply(LINKS, links.get(), generation);
+        }
+    }
+
     private void offer(Mending mending, long generation) {
         if (mending.mended().isEmpty()) {
             dialogs.say("Apply all fixes", "No fix is known for what is found here.");
         } else if (FixPreview.accepts(owner, "Apply all fixes", head(mending), lines(mending))) {
-            apply(mending, generation);
+            apply("Apply all fixes", mending.edit(), generation);
         }
     }
 
-    private void apply(Mending mending, long generation) {
+    private void apply(String what, Edit edit, long generation) {
         if (desk.state().generation() == generation) {
-            desk.apply(mending.edit());
+            desk.apply(edit);
         } else {
             dialogs.say(
-                    "Apply all fixes",
-                    "The procedure was changed meanwhile. Nothing was applied; ask again.");
+                    what, "The procedure was changed meanwhile. Nothing was applied; ask again.");
         }
     }
 

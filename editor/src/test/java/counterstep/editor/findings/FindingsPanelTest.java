@@ -377,4 +377,30 @@ final class FindingsPanelTest {
         assertTrue(said.startsWith("Nothing found"), said);
         assertFalse(GuiActionRunner.execute(() -> panel.tabControls().orElseThrow().isVisible()));
     }
+
+    @Test
+    void whereACheckIsOffAnEmptyListPromisesNothing() {
+        Procedure procedure =
+                Sketch.of()
+                        .step("check")
+                        .procedure()
+                        .draft()
+                        .settings(
+                                List.of(
+                                        new CheckSetting(
+                                                "never-put-back",
+                                                Optional.empty(),
+                                                "a scrap device",
+                                                Extras.NONE)))
+                        .procedure();
+        window.onDesk(desk -> desk.opened(procedure, Optional.empty()));
+        until("nothing is listed", () -> rows().isEmpty());
+        until(
+                "it says so",
+                () ->
+                        window.frame()
+                                .label("nothing found")
+                                .text()
+                                .equals("The checks that are on find nothing."));
+    }
 }

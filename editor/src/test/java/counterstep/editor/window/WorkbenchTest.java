@@ -9,6 +9,7 @@ import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.Selection;
 import counterstep.editor.start.Sample;
 import counterstep.editor.theme.Theme;
+import counterstep.model.Link;
 import counterstep.model.Photo;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
@@ -33,6 +34,8 @@ import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.JFileChooserFinder;
 import org.assertj.swing.finder.JOptionPaneFinder;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.DialogFixture;
 import org.assertj.swing.fixture.FrameFixture;
 import org.assertj.swing.fixture.JFileChooserFixture;
 import org.assertj.swing.fixture.JOptionPaneFixture;
@@ -158,6 +161,22 @@ final class WorkbenchTest {
                         .collect(Collectors.toSet());
         assertEquals(Selection.ofSteps(changed), ofDesk(d -> d.state().selection()));
         assertEquals(Optional.of("Draw 6 countersteps"), ofDesk(Desk::undoName));
+        control(KeyEvent.VK_Z);
+        assertEquals(hurried, ofDesk(d -> d.state().procedure()));
+    }
+
+    @Test
+    void theMissingLinksAreDrawnTogetherInOneUndo() {
+        opened(Samples.HURRIED);
+        Procedure hurried = ofDesk(d -> d.state().procedure());
+        frame.menuItemWithPath("Check", "Draw the missing links…").click();
+        DialogFixture dialog = WindowFinder.findDialog("Draw the missing links").using(robot);
+        dialog.button("Apply").click();
+        assertEquals(Optional.of("Draw link"), ofDesk(Desk::undoName));
+        Procedure linked = ofDesk(d -> d.state().procedure());
+        assertTrue(
+                linked.links().contains(Link.drawn(new StepId("s36"), new StepId("s40"))),
+                linked.links().toString());
         control(KeyEvent.VK_Z);
         assertEquals(hurried, ofDesk(d -> d.state().procedure()));
     }
