@@ -122,7 +122,7 @@ final class NotTriedAtTheEnd implements Check {
 
     @Override
     public Stream<Fix> fixes(Facts facts, Finding finding) {
-        ClosingTest test = new ClosingTest();
+        TryAtTheEnd test = new TryAtTheEnd();
         return Stream.of(new Fix(test.name(), test));
     }
 

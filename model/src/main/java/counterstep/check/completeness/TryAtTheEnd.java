@@ -17,7 +17,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /** Adds a step at the end that tries the device, after all that is put back. */
-record ClosingTest() implements Edit {
+record TryAtTheEnd() implements Edit {
     /** Hands time of a short trial, in seconds; a guess. */
     private static final int SECONDS = 60;
 
