@@ -1,7 +1,6 @@
 package counterstep.editor.findings;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import counterstep.edit.RenameStep;
@@ -367,40 +366,5 @@ final class FindingsPanelTest {
         until(
                 "it is not looked for",
                 () -> rows().stream().noneMatch(row -> row.check().equals("never put back")));
-    }
-
-    @Test
-    void anEmptyListSaysThatNothingIsWrong() {
-        window.onDesk(desk -> desk.opened(Sketch.of().step("check").procedure(), Optional.empty()));
-        until("nothing is listed", () -> rows().isEmpty());
-        String said = window.frame().label("nothing found").text();
-        assertTrue(said.startsWith("Nothing found"), said);
-        assertFalse(GuiActionRunner.execute(() -> panel.tabControls().orElseThrow().isVisible()));
-    }
-
-    @Test
-    void whereACheckIsOffAnEmptyListPromisesNothing() {
-        Procedure procedure =
-                Sketch.of()
-                        .step("check")
-                        .procedure()
-                        .draft()
-                        .settings(
-                                List.of(
-                                        new CheckSetting(
-                                                "never-put-back",
-                                                Optional.empty(),
-                                                "a scrap device",
-                                                Extras.NONE)))
-                        .procedure();
-        window.onDesk(desk -> desk.opened(procedure, Optional.empty()));
-        until("nothing is listed", () -> rows().isEmpty());
-        until(
-                "it says so",
-                () ->
-                        window.frame()
-                                .label("nothing found")
-                                .text()
-                                .equals("The checks that are on find nothing."));
     }
 }
