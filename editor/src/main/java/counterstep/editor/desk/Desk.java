@@ -125,6 +125,14 @@ public final class Desk {
         begin(new DeskState(procedure, Selection.NONE, file, state.generation() + 1));
     }
 
+    /** Lays a document on the desk, with no history, that is not safe in a file as it is. */
+    public void recovered(Procedure procedure, Optional<Path> file) {
+        requireEventThread();
+        history.clear();
+        saved = Optional.empty();
+        begin(new DeskState(procedure, Selection.NONE, file, state.generation() + 1));
+    }
+
     /**
      * The document of a generation is safe in a file. What was changed meanwhile stays unsaved.
      *

@@ -19,6 +19,13 @@ final class Dialogs {
         KEEP_OPEN
     }
 
+    /** What to do with work that was kept over a crash. */
+    enum KeptWork {
+        OPEN,
+        DISCARD,
+        LATER
+    }
+
     private static final int COLUMNS = 52;
 
     private final Component owner;
@@ -70,7 +77,7 @@ final class Dialogs {
         int answer =
                 JOptionPane.showOptionDialog(
                         owner,
-                        "There is unsaved work. Save it first?",
+                        words("There is unsaved work. Save it first?"),
                         "Unsaved work",
                         JOptionPane.DEFAULT_OPTION,
                         JOptionPane.QUESTION_MESSAGE,
@@ -81,6 +88,28 @@ final class Dialogs {
             case 0 -> Unsaved.SAVE;
             case 1 -> Unsaved.DISCARD;
             default -> Unsaved.KEEP_OPEN;
+        };
+    }
+
+    /** Asks what to do with work that was kept when the program was not closed properly. */
+    KeptWork kept(String title, String when) {
+        Object[] answers = {"Open", "Discard", "Later"};
+        int answer =
+                JOptionPane.showOptionDialog(
+                        owner,
+                        words(
+                                "Counterstep was not closed properly. Unsaved work on '%s' was kept on %s; open it?"
+                                        .formatted(title, when)),
+                        "Kept work",
+                        JOptionPane.DEFAULT_OPTION,
+                        JOptionPane.QUESTION_MESSAGE,
+                        null,
+                        answers,
+                        answers[0]);
+        return switch (answer) {
+            case 0 -> KeptWork.OPEN;
+            case 1 -> KeptWork.DISCARD;
+            default -> KeptWork.LATER;
         };
     }
 

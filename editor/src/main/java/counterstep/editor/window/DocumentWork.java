@@ -5,6 +5,7 @@ import counterstep.editor.desk.DeskState;
 import counterstep.editor.start.Sample;
 import counterstep.model.Photo;
 import counterstep.model.Procedure;
+import counterstep.store.Kept;
 import counterstep.store.OutputFolder;
 import counterstep.store.PhotoFolder;
 import counterstep.store.ProcedureFile;
@@ -92,6 +93,13 @@ final class DocumentWork {
     private void lay(Procedure procedure, Optional<Path> file, PhotoFolder itsPhotos) {
         photos = itsPhotos;
         desk.opened(procedure, file);
+        laid.run();
+    }
+
+    /** Lays on the desk what a window kept that was not closed properly; it is not saved. */
+    void recover(Kept kept) {
+        photos = kept.photos();
+        desk.recovered(kept.procedure(), kept.file());
         laid.run();
     }
 

@@ -10,21 +10,17 @@ import counterstep.editor.details.DetailsPanel;
 import counterstep.editor.findings.FindingsPanel;
 import counterstep.editor.items.ItemsPanel;
 import counterstep.editor.quickline.QuickLinePanel;
-import counterstep.editor.remembered.Remembered;
 import counterstep.editor.start.StartPage;
 import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.PlainText;
 import counterstep.editor.timetable.TimetablePanel;
 import counterstep.model.StepId;
-import counterstep.store.DataFolder;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -134,11 +130,7 @@ public final class Workbench {
     public static void open(Optional<Path> file) {
         SwingUtilities.invokeLater(
                 () -> {
-                    Home home =
-                            new Home(
-                                    Remembered.ofUser(),
-                                    DataFolder.ofUser(),
-                                    Clock.system(ZoneId.systemDefault()));
+                    Home home = Home.ofUser();
                     home.remembered().theme().show();
                     Workbench workbench = new Workbench(Desk.of(DocumentWork.blank()));
                     workbench.trouble.watch();
@@ -150,7 +142,12 @@ public final class Workbench {
     void begin(Home home, Optional<Path> file) {
         Habits habits = new Habits(frame, sizes, home);
         documents.onRefused(habits::forget);
-        beforeClosing = habits::remember;
+        Autosave autosave = autosave(home);
+        beforeClosing =
+                () -> {
+                    habits.remember();
+                    autosave.close();
+                };
         menus.insert(new RecentMenu(home.remembered(), documents::openInstead), "File", 2);
         if (file.isEmpty()) {
             StartPage page = start(home);
@@ -162,7 +159,21 @@ public final class Workbench {
         habits.restore();
         habits.noteFilesOf(desk);
         frame.setVisible(true);
-        file.ifPresent(documents::open);
+        new Recovery(documents, dialogs, background, autosave, home.clock().getZone())
+                .offer(home.journals(), () -> file.ifPresent(documents::open));
+    }
+
+    private Autosave autosave(Home home) {
+        return new Autosave(
+                desk,
+                documents::photos,
+                home.journals(),
+                home.later(),
+                failure ->
+                        dialogs.tell(
+                                "Not kept",
+                                trouble.sentence(failure)
+                                        + " Unsaved work is not kept for a crash; save it often."));
     }
 
     private StartPage start(Home home) {

@@ -88,7 +88,9 @@ public final class Screenshots {
                     theme.show();
                     opened[0] = new Workbench(Desk.of(DocumentWork.blank()));
                     Clock clock = Clock.fixed(now, ZoneOffset.UTC);
-                    opened[0].begin(new Home(remembered, Path.of(""), clock), Optional.empty());
+                    opened[0].begin(
+                            new Home(remembered, Path.of("no-such-folder"), clock, act -> {}),
+                            Optional.empty());
                 });
         Robot robot = new Robot();
         robot.mouseMove(1599, 999);

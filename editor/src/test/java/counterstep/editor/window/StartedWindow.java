@@ -9,6 +9,8 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.prefs.Preferences;
@@ -28,6 +30,7 @@ final class StartedWindow {
     static final Instant NOW = Instant.parse("2026-01-20T14:02:00Z");
 
     final Robot robot = BasicRobot.robotWithNewAwtHierarchy();
+    private final Queue<Runnable> waiting = new ConcurrentLinkedQueue<>();
     final Desk desk;
     final Workbench workbench;
     final FrameFixture frame;
@@ -37,7 +40,8 @@ final class StartedWindow {
                 new Home(
                         new Remembered(preferences),
                         dataFolder,
-                        Clock.fixed(NOW, ZoneId.systemDefault()));
+                        Clock.fixed(NOW, ZoneId.systemDefault()),
+                        waiting::add);
         desk =
                 GuiActionRunner.execute(
                         () -> {
@@ -90,6 +94,19 @@ final class StartedWindow {
         until(
                 "the title is " + title,
                 () -> ofDesk(each -> each.state().procedure().titleBlock().title()).equals(title));
+    }
+
+    /** Whether something waits for some seconds to pass. */
+    boolean waits() {
+        return !waiting.isEmpty();
+    }
+
+    /** Some seconds pass. */
+    void someSecondsPass() {
+        while (waits()) {
+            Runnable next = waiting.remove();
+            GuiActionRunner.execute(() -> next.run());
+        }
     }
 
     /** Answers the question that is asked, and returns its words. */
