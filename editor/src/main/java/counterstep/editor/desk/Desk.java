@@ -150,6 +150,13 @@ public final class Desk {
                         state.generation()));
     }
 
+    /** What lies open is safe in no file any longer; its history stays. */
+    public void setApart() {
+        requireEventThread();
+        saved = Optional.empty();
+        replace(state);
+    }
+
     /** Whether closing would lose work. */
     @SuppressWarnings("ReferenceEquality") // the very document that was saved, not one like it
     public boolean unsaved() {

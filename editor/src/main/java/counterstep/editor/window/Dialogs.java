@@ -71,20 +71,23 @@ final class Dialogs {
         return area;
     }
 
+    /** Which of the answers is given, counted from 0; the one at {@code ready} has the focus. */
+    private int ask(String title, String question, int ready, Object... answers) {
+        return JOptionPane.showOptionDialog(
+                owner,
+                words(question),
+                title,
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.QUESTION_MESSAGE,
+                null,
+                answers,
+                answers[ready]);
+    }
+
     /** Asks what to do with work that closing would lose. */
     Unsaved unsaved() {
-        Object[] answers = {"Save", "Discard", "Keep open"};
-        int answer =
-                JOptionPane.showOptionDialog(
-                        owner,
-                        words("There is unsaved work. Save it first?"),
-                        "Unsaved work",
-                        JOptionPane.DEFAULT_OPTION,
-                        JOptionPane.QUESTION_MESSAGE,
-                        null,
-                        answers,
-                        answers[0]);
-        return switch (answer) {
+        String question = "There is unsaved work. Save it first?";
+        return switch (ask("Unsaved work", question, 0, "Save", "Discard", "Keep open")) {
             case 0 -> Unsaved.SAVE;
             case 1 -> Unsaved.DISCARD;
             default -> Unsaved.KEEP_OPEN;
@@ -93,24 +96,48 @@ final class Dialogs {
 
     /** Asks what to do with work that was kept when the program was not closed properly. */
     KeptWork kept(String title, String when) {
-        Object[] answers = {"Open", "Discard", "Later"};
-        int answer =
-                JOptionPane.showOptionDialog(
-                        owner,
-                        words(
-                                "Counterstep was not closed properly. Unsaved work on '%s' was kept on %s; open it?"
-                                        .formatted(title, when)),
-                        "Kept work",
-                        JOptionPane.DEFAULT_OPTION,
-                        JOptionPane.QUESTION_MESSAGE,
-                        null,
-                        answers,
-                        answers[0]);
-        return switch (answer) {
+        String question =
+                "Counterstep was not closed properly. Unsaved work on '%s' was kept on %s; open it?"
+                        .formatted(title, when);
+        return switch (ask("Kept work", question, 0, "Open", "Discard", "Later")) {
             case 0 -> KeptWork.OPEN;
             case 1 -> KeptWork.DISCARD;
             default -> KeptWork.LATER;
         };
+    }
+
+    /** What to do about a file that another program changed, before it is replaced. */
+    enum Changed {
+        REPLACE,
+        SAVE_ELSEWHERE,
+        KEEP_OPEN
+    }
+
+    /** Asks whether to save over what another program wrote. */
+    Changed replaceChanged(String name) {
+        return switch (ask(
+                "Save",
+                name + " was changed by another program since it was opened here. Replace it?",
+                2,
+                "Replace",
+                "Save as",
+                "Keep open")) {
+            case 0 -> Changed.REPLACE;
+            case 1 -> Changed.SAVE_ELSEWHERE;
+            default -> Changed.KEEP_OPEN;
+        };
+    }
+
+    /** Whether to open a file anew that another program changed. */
+    boolean openChanged(String name, boolean losesWork) {
+        String loss = losesWork ? " That gives up what you changed here since you saved." : "";
+        return ask(
+                        "Changed file",
+                        name + " was changed by another program. Open it as it is now?" + loss,
+                        losesWork ? 1 : 0,
+                        "Open",
+                        "Keep mine")
+                == 0;
     }
 
     /** Asks for a file to open. */
@@ -137,17 +164,8 @@ final class Dialogs {
     }
 
     private boolean replace(File file) {
-        Object[] answers = {"Replace", "Keep"};
-        return JOptionPane.showOptionDialog(
-                        owner,
-                        words(file.getName() + " is there already. Replace it?"),
-                        "Save as",
-                        JOptionPane.DEFAULT_OPTION,
-                        JOptionPane.QUESTION_MESSAGE,
-                        null,
-                        answers,
-                        answers[1])
-                == 0;
+        String question = file.getName() + " is there already. Replace it?";
+        return ask("Save as", question, 1, "Replace", "Keep") == 0;
     }
 
     private static JFileChooser files(Optional<Path> near) {

@@ -5,6 +5,7 @@ import counterstep.editor.desk.DeskState;
 import counterstep.editor.start.Sample;
 import counterstep.model.Photo;
 import counterstep.model.Procedure;
+import counterstep.store.FileStamp;
 import counterstep.store.Kept;
 import counterstep.store.OutputFolder;
 import counterstep.store.PhotoFolder;
@@ -23,6 +24,8 @@ final class DocumentWork {
     private final Background background;
     private final Runnable handIn;
     private PhotoFolder photos = PhotoFolder.none();
+    private Optional<FileStamp> stamp = Optional.empty();
+    private Optional<FileStamp> told = Optional.empty();
     private Runnable laid = () -> {};
     private Consumer<Path> refused = file -> {};
 
@@ -82,16 +85,45 @@ final class DocumentWork {
     void open(Path file) {
         background.run(
                 "Opening " + file.getFileName(),
-                stopped -> ProcedureFile.read(file),
-                procedure -> lay(procedure, Optional.of(file), PhotoFolder.beside(file)),
+                stopped -> new Read(FileStamp.of(file), ProcedureFile.read(file)),
+                read -> {
+                    lay(read.procedure(), Optional.of(file), PhotoFolder.beside(file));
+                    stamp = Optional.of(read.stamp());
+                },
                 sentence -> {
                     refused.accept(file);
                     notOpened(sentence);
                 });
     }
 
+    /** A document with the stamp its file had before it was read. */
+    private record Read(FileStamp stamp, Procedure procedure) {}
+
+    /**
+     * Whether the file was written, and its stamp now; it is not where somebody else changed it.
+     */
+    private record Outcome(boolean written, FileStamp stamp) {}
+
+    /** The file as this window last knew it; empty if it does not know, as while it writes. */
+    Optional<FileStamp> stamp() {
+        return stamp;
+    }
+
+    /** Whether a file was changed by another program, and the writer does not know it yet. */
+    boolean isNews(FileStamp found) {
+        return stamp.filter(known -> !known.equals(found)).isPresent()
+                && !told.equals(Optional.of(found));
+    }
+
+    /** The file is known to differ from what lies open, which is unsaved from then on. */
+    void setApart(FileStamp found) {
+        stamp = Optional.of(found);
+        desk.setApart();
+    }
+
     private void lay(Procedure procedure, Optional<Path> file, PhotoFolder itsPhotos) {
         photos = itsPhotos;
+        stamp = Optional.empty();
         desk.opened(procedure, file);
         laid.run();
     }
@@ -99,6 +131,7 @@ final class DocumentWork {
     /** Lays on the desk what a window kept that was not closed properly; it is not saved. */
     void recover(Kept kept) {
         photos = kept.photos();
+        stamp = Optional.empty();
         desk.recovered(kept.procedure(), kept.file());
         laid.run();
     }
@@ -152,29 +185,60 @@ final class DocumentWork {
         return plain.isEmpty() ? "procedure" : plain;
     }
 
-    /** The state is immutable: it is written while the writer goes on. */
+    /** Writes the file; asks first if another program changed it meanwhile. */
     private void write(Path file, Runnable then) {
+        boolean elsewhere = !desk.state().file().equals(Optional.of(file));
+        write(file, elsewhere ? Optional.empty() : stamp, elsewhere, then);
+    }
+
+    /** The state is immutable: it is written while the writer goes on. */
+    private void write(Path file, Optional<FileStamp> known, boolean elsewhere, Runnable then) {
         DeskState state = desk.state();
         PhotoFolder source = photos;
-        boolean elsewhere = !state.file().equals(Optional.of(file));
+        Optional<FileStamp> before = stamp;
+        stamp = Optional.empty(); // and stays so if the user stops it: it may be written or not
         background.run(
                 "Saving " + file.getFileName(),
                 stopped -> {
+                    FileStamp found = FileStamp.of(file);
+                    if (known.filter(each -> found.there() && !each.equals(found)).isPresent()) {
+                        return new Outcome(false, found); // gone is no work that could be lost
+                    }
                     if (elsewhere) {
                         copyPhotos(state.procedure(), source, file);
                     }
                     ProcedureFile.write(file, state.procedure());
-                    return file;
+                    return new Outcome(true, FileStamp.of(file));
                 },
-                written -> {
-                    photos = PhotoFolder.beside(written);
-                    desk.saved(state.generation(), written);
-                    then.run();
+                outcome -> {
+                    if (outcome.written()) {
+                        written(state, file, outcome.stamp(), then);
+                    } else {
+                        stamp = known;
+                        told = Optional.of(outcome.stamp());
+                        askBeforeReplacing(file, then);
+                    }
                 },
-                sentence ->
-                        dialogs.tell(
-                                "Not saved",
-                                sentence + " Your work is still open; save it elsewhere."));
+                sentence -> {
+                    stamp = before;
+                    dialogs.tell(
+                            "Not saved", sentence + " Your work is still open; save it elsewhere.");
+                });
+    }
+
+    private void written(DeskState state, Path file, FileStamp newest, Runnable then) {
+        photos = PhotoFolder.beside(file);
+        stamp = Optional.of(newest);
+        desk.saved(state.generation(), file);
+        then.run();
+    }
+
+    private void askBeforeReplacing(Path file, Runnable then) {
+        switch (dialogs.replaceChanged(file.getFileName().toString())) {
+            case REPLACE -> write(file, Optional.empty(), false, then);
+            case SAVE_ELSEWHERE -> saveAs(then);
+            case KEEP_OPEN -> {}
+        }
     }
 
     private static void copyPhotos(Procedure procedure, PhotoFolder source, Path to) {

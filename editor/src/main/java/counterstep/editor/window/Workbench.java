@@ -158,6 +158,8 @@ public final class Workbench {
         }
         habits.restore();
         habits.noteFilesOf(desk);
+        new ChangedElsewhere(desk, documents, dialogs, background).watch(frame);
+        FileDrop.onto(frame, documents::openInstead);
         frame.setVisible(true);
         new Recovery(documents, dialogs, background, autosave, home.clock().getZone())
                 .offer(home.journals(), () -> file.ifPresent(documents::open));
