@@ -21,6 +21,7 @@ final class House {
                     "editor.details",
                     "editor.findings",
                     "editor.quickline",
+                    "editor.find",
                     "editor.bench",
                     "editor.timetable");
 
@@ -28,7 +29,7 @@ final class House {
     static final List<List<String>> FLOORS =
             List.of(
                     List.of("model", "input"),
-                    List.of("edit", "handbook", "links", "words", "json"),
+                    List.of("edit", "find", "handbook", "links", "words", "json"),
                     List.of("ledger", "mending", "plan", "toolchange", "store"),
                     List.of("mirror", "implied", "check", "shorthand"),
                     List.of(

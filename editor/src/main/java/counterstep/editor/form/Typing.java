@@ -3,8 +3,12 @@ package counterstep.editor.form;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 
-/** Runs something at each change of a text, however it comes. */
-record Typing(Runnable changed) implements DocumentListener {
+/**
+ * Runs something at each change of a text, however it comes.
+ *
+ * @param changed what is run
+ */
+public record Typing(Runnable changed) implements DocumentListener {
     @Override
     public void insertUpdate(DocumentEvent event) {
         changed.run();

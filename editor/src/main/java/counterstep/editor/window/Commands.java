@@ -4,6 +4,7 @@ import counterstep.edit.MoveInPageOrder;
 import counterstep.editor.canvas.StepGraph;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
+import counterstep.editor.find.FindBar;
 import counterstep.editor.findings.FindingsPanel;
 import counterstep.editor.start.Sample;
 import counterstep.editor.theme.Theme;
@@ -63,11 +64,12 @@ final class Commands {
             Runnable quit,
             Runnable keys,
             Runnable quickLine,
+            FindBar find,
             Consumer<String> tell) {
         this.desk = desk;
         this.tell = tell;
         files(documents, exports, quit);
-        edits(graph);
+        edits(graph, find);
         drawing(graph, quickLine);
         checks(findings, below, fixes);
         view(graph);
@@ -97,10 +99,14 @@ final class Commands {
         add("Close", "ctrl Q", quit);
     }
 
-    private void edits(StepGraph graph) {
+    private void edits(StepGraph graph, FindBar find) {
         begin("Edit");
         undo = add("Undo", "ctrl Z", desk::undo);
         redo = add("Redo", "ctrl Y", desk::redo);
+        group++;
+        add("Find step…", "ctrl F", find::enter);
+        add("Find next", "F3", find::next);
+        add("Find previous", "shift F3", find::previous);
         group++;
         add("Rename step", "F2", graph::renameSelected);
         add("Delete", "ctrl DELETE", graph::deleteSelected);

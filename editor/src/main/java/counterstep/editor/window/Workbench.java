@@ -7,6 +7,7 @@ import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.DeskState;
 import counterstep.editor.desk.Selection;
 import counterstep.editor.details.DetailsPanel;
+import counterstep.editor.find.FindBar;
 import counterstep.editor.findings.FindingsPanel;
 import counterstep.editor.items.ItemsPanel;
 import counterstep.editor.quickline.QuickLinePanel;
@@ -43,6 +44,7 @@ public final class Workbench {
     private final JLabel title = PlainText.in(new JLabel());
     private final StepGraph graph;
     private final QuickLinePanel quickLine;
+    private final FindBar find;
     private final List<DeskPanel> left;
     private final List<DeskPanel> right;
     private final FindingsPanel findings;
@@ -68,6 +70,8 @@ public final class Workbench {
         graph.setMinimumSize(new Dimension(240, 160));
         quickLine = new QuickLinePanel(desk);
         quickLine.onLeave(graph::requestFocusInWindow);
+        find = new FindBar(desk);
+        find.onLeave(graph::requestFocusInWindow);
         left = List.of(new ItemsPanel(desk));
         right = List.of(new DetailsPanel(desk));
         findings = new FindingsPanel(desk);
@@ -123,6 +127,7 @@ public final class Workbench {
                 this::close,
                 this::showKeys,
                 quickLine::enter,
+                find,
                 sentence -> dialogs.say("Nothing to draw", sentence));
     }
 
@@ -221,7 +226,11 @@ public final class Workbench {
     private List<PanelSize> arrange() {
         JComponent items = side(left, 290);
         JComponent details = side(right, RIGHT);
-        LineSplit columns = new LineSplit(JSplitPane.HORIZONTAL_SPLIT, items, graph, graph, false);
+        JPanel middle = new JPanel(new BorderLayout());
+        middle.add(find.component(), BorderLayout.NORTH);
+        middle.add(graph, BorderLayout.CENTER);
+        LineSplit columns =
+                new LineSplit(JSplitPane.HORIZONTAL_SPLIT, items, middle, middle, false);
         LineSplit upper =
                 new LineSplit(JSplitPane.HORIZONTAL_SPLIT, columns, details, columns, true);
         LineSplit lower = below.component();
