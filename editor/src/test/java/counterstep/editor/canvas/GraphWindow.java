@@ -9,7 +9,10 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import javax.swing.JFrame;
 import org.assertj.swing.core.BasicRobot;
@@ -102,7 +105,7 @@ final class GraphWindow implements AutoCloseable {
     }
 
     void click(Point point, int times) {
-        robot.click(surface(), point, MouseButton.LEFT_BUTTON, times);
+        untilReleased(times, () -> robot.click(surface(), point, MouseButton.LEFT_BUTTON, times));
         settle();
     }
 
@@ -113,8 +116,31 @@ final class GraphWindow implements AutoCloseable {
         robot.moveMouse(surface, new Point((from.x + to.x) / 2, (from.y + to.y) / 2));
         robot.moveMouse(surface, to);
         robot.waitForIdle();
-        robot.releaseMouse(MouseButton.LEFT_BUTTON);
+        untilReleased(1, () -> robot.releaseMouse(MouseButton.LEFT_BUTTON));
         settle();
+    }
+
+    /** An idle window proves nothing while the button's event is still on its way to it. */
+    private void untilReleased(int times, Runnable act) {
+        AtomicInteger released = new AtomicInteger();
+        MouseAdapter counting =
+                new MouseAdapter() {
+                    @Override
+                    public void mouseReleased(MouseEvent event) {
+                        released.incrementAndGet();
+                    }
+                };
+        Component surface = surface();
+        GuiActionRunner.execute(() -> surface.addMouseListener(counting));
+        act.run();
+        Pause.pause(
+                new Condition("the button is released") {
+                    @Override
+                    public boolean test() {
+                        return released.get() >= times;
+                    }
+                });
+        GuiActionRunner.execute(() -> surface.removeMouseListener(counting));
     }
 
     void press(int key) {
