@@ -9,6 +9,7 @@ module counterstep.model {
     exports counterstep.check.wording;
     exports counterstep.check;
     exports counterstep.edit;
+    exports counterstep.excerpt;
     exports counterstep.find;
     exports counterstep.handbook;
     exports counterstep.implied;

@@ -30,7 +30,7 @@ final class House {
             List.of(
                     List.of("model", "input"),
                     List.of("edit", "find", "handbook", "links", "words", "json"),
-                    List.of("ledger", "mending", "plan", "toolchange", "store"),
+                    List.of("ledger", "mending", "plan", "toolchange", "store", "excerpt"),
                     List.of("mirror", "implied", "check", "shorthand"),
                     List.of(
                             "check.completeness",
@@ -48,7 +48,7 @@ final class House {
                     List.of("editor.analysis", "editor.theme", "cli"),
                     List.of("editor.form"),
                     List.of("editor.desk", "editor.remembered"),
-                    List.of("editor.start"),
+                    List.of("editor.start", "editor.clipboard"),
                     PANELS,
                     List.of("editor.window"),
                     List.of("start"));

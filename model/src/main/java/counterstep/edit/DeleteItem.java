@@ -1,15 +1,9 @@
 package counterstep.edit;
 
-import counterstep.model.Callout;
 import counterstep.model.Comment;
-import counterstep.model.Hazard;
 import counterstep.model.ItemId;
 import counterstep.model.Procedure;
-import counterstep.model.Step;
-import counterstep.model.StepPhoto;
 import counterstep.model.TitleBlock;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * Deletes an item and, with it, its actions and every mention of it: one undo brings all back.
@@ -25,20 +19,23 @@ public record DeleteItem(ItemId item) implements Edit {
     @Override
     public Procedure apply(Procedure before) {
         before.item(item);
-        WithoutItem without = new WithoutItem(item);
+        OtherIds without = OtherIds.keeping(id -> !id.equals(item));
         return before.draft()
-                .titleBlock(titleBlock(before.titleBlock()))
+                .titleBlock(titleBlock(before.titleBlock(), without))
                 .items(
                         before.items().stream()
                                 .filter(kept -> !kept.id().equals(item))
-                                .map(kept -> kept.match(without))
+                                .map(kept -> without.item(kept, kept.id()))
                                 .toList())
-                .steps(before.steps().stream().map(this::step).toList())
-                .comments(before.comments().stream().map(this::comment).toList())
+                .steps(before.steps().stream().map(step -> without.step(step, step.id())).toList())
+                .comments(
+                        before.comments().stream()
+                                .map(comment -> comment(comment, without))
+                                .toList())
                 .procedure();
     }
 
-    private TitleBlock titleBlock(TitleBlock block) {
+    private static TitleBlock titleBlock(TitleBlock block, OtherIds without) {
         return new TitleBlock(
                 block.title(),
                 block.device(),
@@ -46,58 +43,14 @@ public record DeleteItem(ItemId item) implements Edit {
                 block.language(),
                 block.skill(),
                 block.conditions(),
-                block.cautions().stream().map(this::hazard).toList());
+                block.cautions().stream().map(without::hazard).toList());
     }
 
-    private Step step(Step step) {
-        return step.draft()
-                .actions(
-                        step.actions().stream()
-                                .filter(action -> !action.item().equals(Optional.of(item)))
-                                .toList())
-                .hazards(step.hazards().stream().map(this::hazard).toList())
-                .photos(step.photos().stream().map(this::photo).toList())
-                .step();
-    }
-
-    private List<ItemId> left(List<ItemId> named) {
-        return named.stream().filter(id -> !id.equals(item)).toList();
-    }
-
-    private Hazard hazard(Hazard hazard) {
-        return new Hazard(
-                hazard.signal(),
-                hazard.hazard(),
-                hazard.consequence(),
-                hazard.avoidance(),
-                left(hazard.items()),
-                hazard.extras());
-    }
-
-    private StepPhoto photo(StepPhoto shown) {
-        return new StepPhoto(
-                shown.photo(),
-                shown.callouts().stream().map(this::callout).toList(),
-                shown.extras());
-    }
-
-    private Callout callout(Callout callout) {
-        return new Callout(
-                callout.number(),
-                callout.shape(),
-                callout.x(),
-                callout.y(),
-                callout.toX(),
-                callout.toY(),
-                callout.item().filter(id -> !id.equals(item)),
-                callout.extras());
-    }
-
-    private Comment comment(Comment comment) {
+    private static Comment comment(Comment comment, OtherIds without) {
         return new Comment(
                 comment.id(),
                 comment.steps(),
-                left(comment.items()),
+                without.items(comment.items()),
                 comment.author(),
                 comment.date(),
                 comment.text(),

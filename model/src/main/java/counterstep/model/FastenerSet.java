@@ -76,10 +76,24 @@ public record FastenerSet(
                 Extras.NONE);
     }
 
+    /** The same set under another id, for another document. */
+    public FastenerSet withId(ItemId newId) {
+        return with(newId, torque, tray);
+    }
+
     /** The same set with another torque, or none. */
     public FastenerSet withTorque(Optional<Torque> newTorque) {
+        return with(id, newTorque, tray);
+    }
+
+    /** The same set, kept in another tray while it is out. */
+    public FastenerSet withTray(String newTray) {
+        return with(id, torque, newTray);
+    }
+
+    private FastenerSet with(ItemId newId, Optional<Torque> newTorque, String newTray) {
         return new FastenerSet(
-                id,
+                newId,
                 name,
                 quantity,
                 form,
@@ -90,29 +104,6 @@ public record FastenerSet(
                 propertyClass,
                 seat,
                 newTorque,
-                tightening,
-                locking,
-                captive,
-                renew,
-                tray,
-                note,
-                extras);
-    }
-
-    /** The same set, kept in another tray while it is out. */
-    public FastenerSet withTray(String newTray) {
-        return new FastenerSet(
-                id,
-                name,
-                quantity,
-                form,
-                drive,
-                head,
-                thread,
-                length,
-                propertyClass,
-                seat,
-                torque,
                 tightening,
                 locking,
                 captive,

@@ -2,6 +2,7 @@ package counterstep.editor.window;
 
 import counterstep.edit.MoveInPageOrder;
 import counterstep.editor.canvas.StepGraph;
+import counterstep.editor.clipboard.StepClipboard;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.find.FindBar;
@@ -65,11 +66,12 @@ final class Commands {
             Runnable keys,
             Runnable quickLine,
             FindBar find,
+            StepClipboard clipboard,
             Consumer<String> tell) {
         this.desk = desk;
         this.tell = tell;
         files(documents, exports, quit);
-        edits(graph, find);
+        edits(graph, find, clipboard);
         drawing(graph, quickLine);
         checks(findings, below, fixes);
         view(graph);
@@ -99,10 +101,14 @@ final class Commands {
         add("Close", "ctrl Q", quit);
     }
 
-    private void edits(StepGraph graph, FindBar find) {
+    private void edits(StepGraph graph, FindBar find, StepClipboard clipboard) {
         begin("Edit");
         undo = add("Undo", "ctrl Z", desk::undo);
         redo = add("Redo", "ctrl Y", desk::redo);
+        group++;
+        add("Cut steps", "ctrl X", clipboard::cut);
+        add("Copy steps", "ctrl C", clipboard::copy);
+        add("Paste steps, or lines of text", "ctrl V", () -> clipboard.paste().ifPresent(tell));
         group++;
         add("Find step…", "ctrl F", find::enter);
         add("Find next", "F3", find::next);

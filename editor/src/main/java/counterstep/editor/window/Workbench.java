@@ -2,6 +2,7 @@ package counterstep.editor.window;
 
 import counterstep.editor.bench.BenchPanel;
 import counterstep.editor.canvas.StepGraph;
+import counterstep.editor.clipboard.StepClipboard;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.DeskState;
@@ -128,7 +129,8 @@ public final class Workbench {
                 this::showKeys,
                 quickLine::enter,
                 find,
-                sentence -> dialogs.say("Nothing to draw", sentence));
+                new StepClipboard(desk, frame.getToolkit().getSystemClipboard()),
+                sentence -> dialogs.say("Nothing done", sentence));
     }
 
     /** Shows the window, with a file where one is named; returns at once. */

@@ -1,0 +1,114 @@
+package counterstep.editor.clipboard;
+
+import counterstep.edit.DeleteSteps;
+import counterstep.edit.Edit;
+import counterstep.editor.desk.Desk;
+import counterstep.editor.desk.Selection;
+import counterstep.excerpt.PutIn;
+import counterstep.model.Procedure;
+import counterstep.model.Step;
+import counterstep.model.StepId;
+import counterstep.shorthand.SeveralLines;
+import java.awt.datatransfer.Clipboard;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.Transferable;
+import java.awt.datatransfer.UnsupportedFlavorException;
+import java.io.IOException;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Cuts, copies and pastes steps of what lies on the desk. */
+public final class StepClipboard {
+    private static final String NOTHING = "There are no steps and no text on the clipboard.";
+
+    private final Desk desk;
+    private final Clipboard clipboard;
+
+    /**
+     * Cuts and copies to a clipboard and pastes from it.
+     *
+     * @param clipboard the system's, as a rule
+     */
+    public StepClipboard(Desk desk, Clipboard clipboard) {
+        this.desk = desk;
+        this.clipboard = clipboard;
+    }
+
+    /** Copies the selected steps; what lies on the clipboard stays where none is selected. */
+    public void copy() {
+        Set<StepId> steps = desk.state().selection().steps();
+        if (!steps.isEmpty()) {
+            CarriedSteps carried = CarriedSteps.of(desk.state().procedure(), steps);
+            clipboard.setContents(carried, (board, lost) -> {});
+        }
+    }
+
+    /** Copies the selected steps and deletes them. */
+    public void cut() {
+        Set<StepId> steps = desk.state().selection().steps();
+        if (!steps.isEmpty()) {
+            copy();
+            desk.apply(new DeleteSteps(steps));
+        }
+    }
+
+    /**
+     * Puts what lies on the clipboard below the selected step, or at the end, and selects it: steps
+     * with what they name; of other text each line as the quick line would read it.
+     *
+     * @return the sentence that says why nothing was pasted; empty if something was
+     */
+    public Optional<String> paste() {
+        Transferable contents =
+                clipboard.getContents(null); // the argument is unused, says its page
+        return contents == null ? Optional.of(NOTHING) : paste(contents);
+    }
+
+    /** Puts something that is dropped or pasted below the selected step, or at the end. */
+    public Optional<String> paste(Transferable carried) {
+        return edit(carried).map(this::put).orElse(Optional.of(NOTHING));
+    }
+
+    private Optional<Edit> edit(Transferable carried) {
+        Optional<StepId> below = last(desk.state().selection().steps());
+        Optional<Procedure> excerpt = CarriedSteps.in(carried);
+        if (excerpt.isPresent()) {
+            int count = excerpt.get().steps().size();
+            String name = count == 1 ? "Paste step" : "Paste " + count + " steps";
+            return Optional.of(new PutIn(excerpt.get(), below, name));
+        }
+        return SeveralLines.read(desk.state().procedure(), below, text(carried));
+    }
+
+    private Optional<String> put(Edit edit) {
+        Set<Step> before = Set.copyOf(desk.state().procedure().steps());
+        Optional<String> refused = desk.apply(edit);
+        Set<StepId> made =
+                desk.state().procedure().steps().stream()
+                        .filter(step -> !before.contains(step))
+                        .map(Step::id)
+                        .collect(Collectors.toCollection(LinkedHashSet::new));
+        if (!made.isEmpty()) {
+            desk.select(Selection.ofSteps(made));
+        }
+        return refused;
+    }
+
+    private static Optional<StepId> last(Set<StepId> steps) {
+        return List.copyOf(steps).stream().reduce((one, other) -> other);
+    }
+
+    private static String text(Transferable carried) {
+        if (!carried.isDataFlavorSupported(DataFlavor.stringFlavor)) {
+            return "";
+        }
+        try {
+            return (String) carried.getTransferData(DataFlavor.stringFlavor);
+        } catch (IOException | UnsupportedFlavorException gone) {
+            return "";
+        }
+    }
+}
