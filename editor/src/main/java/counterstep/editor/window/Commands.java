@@ -59,7 +59,7 @@ final class Commands {
             StepGraph graph,
             DocumentWork documents,
             ExportWork exports,
-            FindingsPanel findings,
+            Panels panels,
             LowerRow below,
             FixWork fixes,
             Runnable quit,
@@ -73,7 +73,7 @@ final class Commands {
         files(documents, exports, quit);
         edits(graph, find, clipboard);
         drawing(graph, quickLine);
-        checks(findings, below, fixes);
+        checks(panels.findings(), below, fixes);
         view(graph);
         panels(below);
         begin("Help");

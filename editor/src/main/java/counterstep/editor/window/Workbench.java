@@ -1,21 +1,15 @@
 package counterstep.editor.window;
 
-import counterstep.editor.bench.BenchPanel;
 import counterstep.editor.canvas.StepGraph;
 import counterstep.editor.clipboard.StepClipboard;
 import counterstep.editor.desk.Desk;
-import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.DeskState;
 import counterstep.editor.desk.Selection;
-import counterstep.editor.details.DetailsPanel;
 import counterstep.editor.find.FindBar;
-import counterstep.editor.findings.FindingsPanel;
-import counterstep.editor.items.ItemsPanel;
 import counterstep.editor.quickline.QuickLinePanel;
 import counterstep.editor.start.StartPage;
 import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.PlainText;
-import counterstep.editor.timetable.TimetablePanel;
 import counterstep.model.StepId;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
@@ -46,9 +40,7 @@ public final class Workbench {
     private final StepGraph graph;
     private final QuickLinePanel quickLine;
     private final FindBar find;
-    private final List<DeskPanel> left;
-    private final List<DeskPanel> right;
-    private final FindingsPanel findings;
+    private final Panels panels;
     private final LowerRow below;
     private final Dialogs dialogs = new Dialogs(frame);
     private final Background background;
@@ -73,14 +65,10 @@ public final class Workbench {
         quickLine.onLeave(graph::requestFocusInWindow);
         find = new FindBar(desk);
         find.onLeave(graph::requestFocusInWindow);
-        left = List.of(new ItemsPanel(desk));
-        right = List.of(new DetailsPanel(desk));
-        findings = new FindingsPanel(desk);
-        findings.onVisit(this::visit);
-        findings.onWalk(graph::replay);
-        below =
-                new LowerRow(
-                        List.of(findings, new BenchPanel(desk), new TimetablePanel(desk)), RIGHT);
+        panels = new Panels(desk);
+        panels.findings().onVisit(this::visit);
+        panels.findings().onWalk(graph::replay);
+        below = new LowerRow(panels.at(Panels.Side.BELOW), RIGHT);
         trouble = new Trouble(sentence -> dialogs.tell("Something went wrong", sentence));
         desk.onTrouble(sentence -> dialogs.tell("The checks failed", sentence));
         status = new StatusLine(desk);
@@ -122,7 +110,7 @@ public final class Workbench {
                 graph,
                 documents,
                 exports,
-                findings,
+                panels,
                 below,
                 new FixWork(desk, frame, dialogs, background, this::handIn),
                 this::close,
@@ -226,8 +214,8 @@ public final class Workbench {
 
     /** Puts the panels into the window. */
     private List<PanelSize> arrange() {
-        JComponent items = side(left, 290);
-        JComponent details = side(right, RIGHT);
+        JComponent items = side(Panels.Side.LEFT, 290);
+        JComponent details = side(Panels.Side.RIGHT, RIGHT);
         JPanel middle = new JPanel(new BorderLayout());
         middle.add(find.component(), BorderLayout.NORTH);
         middle.add(graph, BorderLayout.CENTER);
@@ -250,8 +238,8 @@ public final class Workbench {
                 new PanelSize("lower row", rows, false));
     }
 
-    private static JComponent side(List<DeskPanel> panels, int width) {
-        JComponent component = panels.get(0).component();
+    private JComponent side(Panels.Side side, int width) {
+        JComponent component = panels.at(side).get(0).component();
         component.setPreferredSize(new Dimension(width, 400));
         component.setMinimumSize(new Dimension(220, 100));
         return component;
@@ -276,9 +264,7 @@ public final class Workbench {
 
     private void handIn() {
         graph.handIn();
-        left.forEach(DeskPanel::handIn);
-        right.forEach(DeskPanel::handIn);
-        below.panels().forEach(DeskPanel::handIn);
+        panels.handIn();
     }
 
     private void close() {

@@ -1,0 +1,51 @@
+package counterstep.editor.window;
+
+import counterstep.editor.bench.BenchPanel;
+import counterstep.editor.desk.Desk;
+import counterstep.editor.desk.DeskPanel;
+import counterstep.editor.details.DetailsPanel;
+import counterstep.editor.findings.FindingsPanel;
+import counterstep.editor.items.ItemsPanel;
+import counterstep.editor.timetable.TimetablePanel;
+import java.util.List;
+
+/** The list of panels around the step graph; menu and keys follow it. A new panel is one line. */
+final class Panels {
+    /** Where a panel is at home. */
+    enum Side {
+        LEFT,
+        RIGHT,
+        BELOW
+    }
+
+    private record Housed(Side side, DeskPanel panel) {}
+
+    private final FindingsPanel findings;
+    private final List<Housed> list;
+
+    Panels(Desk desk) {
+        findings = new FindingsPanel(desk);
+        list =
+                List.of(
+                        new Housed(Side.LEFT, new ItemsPanel(desk)),
+                        new Housed(Side.RIGHT, new DetailsPanel(desk)),
+                        new Housed(Side.BELOW, findings),
+                        new Housed(Side.BELOW, new BenchPanel(desk)),
+                        new Housed(Side.BELOW, new TimetablePanel(desk)));
+    }
+
+    /** The panels at home on one side, in the order of the list. */
+    List<DeskPanel> at(Side side) {
+        return list.stream().filter(housed -> housed.side() == side).map(Housed::panel).toList();
+    }
+
+    /** The one among them that the menu Check works with. */
+    FindingsPanel findings() {
+        return findings;
+    }
+
+    /** Makes edits of what is typed in any of them but not yet handed in. */
+    void handIn() {
+        list.forEach(housed -> housed.panel().handIn());
+    }
+}
