@@ -44,6 +44,9 @@ final class StepForm {
     private final ListInput<Hazard> hazards;
     private final HazardForm hazard;
     private final ChoiceInput<Trial> trial;
+    private final TextInput triedBy;
+    private final TextInput triedOn;
+    private final TextInput triedWhen;
     private final TextInput second;
     private final TickInput pause;
     private Optional<Procedure> procedure = Optional.empty();
@@ -82,7 +85,17 @@ final class StepForm {
         hazards = hazardList(hazard);
         trial =
                 new ChoiceInput<>(
-                        "Standing", List.of(Trial.values()), Trial::word, tell("Change standing"));
+                                "Standing",
+                                List.of(Trial.values()),
+                                Trial::word,
+                                tell("Change standing"))
+                        .named("step.standing");
+        triedBy = new TextInput("Tried by", tell("Change standing")).named("step.tried-by");
+        triedOn = new TextInput("On which unit", tell("Change standing")).named("step.tried-on");
+        triedWhen =
+                new TextInput("Tried when", tell("Change standing"))
+                        .hint("2026-02-11")
+                        .named("step.tried-when");
         second =
                 new TextInput("A second person", tell("Change second person"))
                         .hint("holds the board");
@@ -97,8 +110,10 @@ final class StepForm {
                 .add(tool, time)
                 .add(phase, timeSource)
                 .add(hazards)
-                .add(trial, second)
-                .add(pause);
+                .add(second)
+                .add(pause)
+                .add(trial, triedBy)
+                .add(triedOn, triedWhen);
     }
 
     private ListInput<Action> actionList(ActionForm form) {
@@ -153,13 +168,19 @@ final class StepForm {
         time.show(step.seconds());
         timeSource.show(step.timeSource());
         hazards.show(step.hazards());
-        trial.show(step.standing().trial());
+        showStanding(step.standing());
         second.show(step.secondPerson());
         pause.show(step.safeToPause());
     }
 
+    private void showStanding(Standing standing) {
+        trial.show(standing.trial());
+        triedBy.show(standing.by());
+        triedOn.show(standing.unit());
+        triedWhen.show(standing.date());
+    }
+
     private Step read(Step step) {
-        Standing old = step.standing();
         return step.draft()
                 .title(title.value())
                 .phase(phase.value())
@@ -169,10 +190,14 @@ final class StepForm {
                 .seconds(time.value())
                 .timeSource(timeSource.value())
                 .hazards(hazards.value())
-                .standing(new Standing(trial.value(), old.by(), old.unit(), old.date()))
+                .standing(readStanding())
                 .secondPerson(second.value())
                 .safeToPause(pause.value())
                 .step();
+    }
+
+    private Standing readStanding() {
+        return new Standing(trial.value(), triedBy.value(), triedOn.value(), triedWhen.value());
     }
 
     private Line line(Action each) {

@@ -67,6 +67,7 @@ final class Commands {
             Runnable quickLine,
             FindBar find,
             StepClipboard clipboard,
+            Runnable standing,
             Consumer<String> tell) {
         this.desk = desk;
         this.tell = tell;
@@ -74,6 +75,8 @@ final class Commands {
         edits(graph, find, clipboard);
         drawing(graph, quickLine);
         checks(panels.findings(), below, fixes);
+        begin("Review");
+        add("Set standing…", "ctrl T", standing);
         view(graph);
         panels(below);
         begin("Help");

@@ -6,6 +6,7 @@ import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.PlainText;
 import counterstep.model.Numbers;
 import counterstep.model.Revision;
+import counterstep.model.Tried;
 import counterstep.plan.Durations;
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
@@ -104,7 +105,8 @@ final class StatusLine extends JPanel implements Background.Board {
                 revisions.isEmpty()
                         ? "no revision yet"
                         : "revision " + revisions.get(revisions.size() - 1).number();
-        standing.setText(String.join("     ", kept(), revision, zoom + " %"));
+        String tried = Tried.of(desk.state().procedure()).words();
+        standing.setText(String.join("     ", tried, kept(), revision, zoom + " %"));
     }
 
     private String kept() {

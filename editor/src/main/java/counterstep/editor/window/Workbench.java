@@ -6,6 +6,7 @@ import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskState;
 import counterstep.editor.desk.Selection;
 import counterstep.editor.find.FindBar;
+import counterstep.editor.findings.ReviewerName;
 import counterstep.editor.quickline.QuickLinePanel;
 import counterstep.editor.start.StartPage;
 import counterstep.editor.theme.Palette;
@@ -17,6 +18,8 @@ import java.awt.Dimension;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
@@ -118,6 +121,12 @@ public final class Workbench {
                 quickLine::enter,
                 find,
                 new StepClipboard(desk, frame.getToolkit().getSystemClipboard()),
+                new StandingWork(
+                                desk,
+                                frame,
+                                ReviewerName.preferred(),
+                                Clock.system(ZoneId.systemDefault()))
+                        ::ask,
                 sentence -> dialogs.say("Nothing done", sentence));
     }
 

@@ -3,8 +3,7 @@ package counterstep.export.guide;
 import counterstep.export.Print;
 import counterstep.model.Procedure;
 import counterstep.model.Revision;
-import counterstep.model.Step;
-import counterstep.model.Trial;
+import counterstep.model.Tried;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -31,12 +30,11 @@ public record Imprint(String name, String tried, String fingerprint, List<Revisi
         String number = revisions.isEmpty() ? "" : revisions.get(0).number();
         String revision = number.isBlank() ? "" : "revision " + number;
         String name = Sentences.listed(List.of(procedure.titleBlock().title(), revision));
-        return new Imprint(name, tried(procedure.steps()), print.fingerprint(), revisions);
+        return new Imprint(name, tried(Tried.of(procedure)), print.fingerprint(), revisions);
     }
 
-    private static String tried(List<Step> steps) {
-        long done = steps.stream().filter(step -> step.standing().trial() == Trial.DONE).count();
-        return "%d of %d steps done on the device".formatted(done, steps.size());
+    private static String tried(Tried tried) {
+        return "%d of %d steps done on the device".formatted(tried.done(), tried.steps());
     }
 
     /** The first 8 digits in two groups, enough to tell two prints apart by eye. */
