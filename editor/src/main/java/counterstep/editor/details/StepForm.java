@@ -16,11 +16,9 @@ import counterstep.model.Hazard;
 import counterstep.model.Item;
 import counterstep.model.Phase;
 import counterstep.model.Procedure;
-import counterstep.model.Standing;
 import counterstep.model.Step;
 import counterstep.model.TimeSource;
 import counterstep.model.Tool;
-import counterstep.model.Trial;
 import counterstep.model.Verb;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,10 +41,7 @@ final class StepForm {
     private final ChoiceInput<TimeSource> timeSource;
     private final ListInput<Hazard> hazards;
     private final HazardForm hazard;
-    private final ChoiceInput<Trial> trial;
-    private final TextInput triedBy;
-    private final TextInput triedOn;
-    private final TextInput triedWhen;
+    private final StandingFields standing;
     private final TextInput second;
     private final TickInput pause;
     private Optional<Procedure> procedure = Optional.empty();
@@ -83,19 +78,7 @@ final class StepForm {
                         tell("Change time"));
         hazard = new HazardForm(() -> hazards().entryChanged());
         hazards = hazardList(hazard);
-        trial =
-                new ChoiceInput<>(
-                                "Standing",
-                                List.of(Trial.values()),
-                                Trial::word,
-                                tell("Change standing"))
-                        .named("step.standing");
-        triedBy = new TextInput("Tried by", tell("Change standing")).named("step.tried-by");
-        triedOn = new TextInput("On which unit", tell("Change standing")).named("step.tried-on");
-        triedWhen =
-                new TextInput("Tried when", tell("Change standing"))
-                        .hint("2026-02-11")
-                        .named("step.tried-when");
+        standing = new StandingFields(tell("Change standing"));
         second =
                 new TextInput("A second person", tell("Change second person"))
                         .hint("holds the board");
@@ -111,9 +94,8 @@ final class StepForm {
                 .add(phase, timeSource)
                 .add(hazards)
                 .add(second)
-                .add(pause)
-                .add(trial, triedBy)
-                .add(triedOn, triedWhen);
+                .add(pause);
+        standing.layInto(form);
     }
 
     private ListInput<Action> actionList(ActionForm form) {
@@ -168,16 +150,9 @@ final class StepForm {
         time.show(step.seconds());
         timeSource.show(step.timeSource());
         hazards.show(step.hazards());
-        showStanding(step.standing());
+        standing.show(step.standing());
         second.show(step.secondPerson());
         pause.show(step.safeToPause());
-    }
-
-    private void showStanding(Standing standing) {
-        trial.show(standing.trial());
-        triedBy.show(standing.by());
-        triedOn.show(standing.unit());
-        triedWhen.show(standing.date());
     }
 
     private Step read(Step step) {
@@ -190,14 +165,10 @@ final class StepForm {
                 .seconds(time.value())
                 .timeSource(timeSource.value())
                 .hazards(hazards.value())
-                .standing(readStanding())
+                .standing(standing.read())
                 .secondPerson(second.value())
                 .safeToPause(pause.value())
                 .step();
-    }
-
-    private Standing readStanding() {
-        return new Standing(trial.value(), triedBy.value(), triedOn.value(), triedWhen.value());
     }
 
     private Line line(Action each) {
