@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -53,11 +52,7 @@ public final class Completions {
     }
 
     private static int entryStart(String line) {
-        int start = 0;
-        Matcher separator = Told.SEPARATOR.matcher(line);
-        while (separator.find()) {
-            start = separator.end();
-        }
+        int start = Cut.lastStart(line);
         String rest = line.substring(start);
         boolean into = start == 0 && rest.stripLeading().startsWith(Shorthand.INTO);
         int from = into ? line.indexOf(Shorthand.INTO) + 1 : start;

@@ -29,6 +29,11 @@ record Entry(
         verbs = List.copyOf(verbs);
     }
 
+    /** A name alone. */
+    static Entry thing(String name) {
+        return new Entry(name, List.of(), Sizes.NONE, name, "", false, "", "");
+    }
+
     /** The same entry with the verbs that the one before it had. */
     Entry withVerbs(List<Verb> carried) {
         return new Entry(said, carried, sizes, name, remark, fingerTight, before, after);

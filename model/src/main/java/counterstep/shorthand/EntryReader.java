@@ -10,8 +10,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -27,7 +25,7 @@ final class EntryReader {
                     Verb.DISCARD,
                     Verb.FIT_NEW);
     private static final Pattern TIMES = Pattern.compile("(?<=[0-9])[x×](?=[0-9]|\\s|$)|×");
-    private static final Pattern UNIT = Pattern.compile("(?<=[0-9])(mm|min|s)(?=\\s|$)");
+    private static final Pattern UNIT = Pattern.compile("(?<=[0-9])(mm|min|s|c?N·?m)(?=\\s|$)");
     private static final Optional<String> FASTENERS = Optional.of("fastener set");
     private static final int LONGEST_NAME = 5;
     private static final int LONGEST_PHRASE = 3;
@@ -141,9 +139,13 @@ final class EntryReader {
         return new EntryReader(vocabulary, said.strip()).entry();
     }
 
+    /** Figures parted from 'x' and from their unit. */
+    static String apart(String said) {
+        return UNIT.matcher(TIMES.matcher(said).replaceAll(" x ")).replaceAll(" $1 ").strip();
+    }
+
     private static List<String> words(String said) {
-        String apart = UNIT.matcher(TIMES.matcher(said).replaceAll(" x ")).replaceAll(" $1 ");
-        return Arrays.stream(apart.split("\\s+")).filter(word -> !word.isEmpty()).toList();
+        return Arrays.stream(apart(said).split("\\s+")).filter(word -> !word.isEmpty()).toList();
     }
 
     private Entry entry() {
@@ -181,21 +183,16 @@ final class EntryReader {
     }
 
     private Entry plain() {
-        Sizes none =
-                new Sizes(
-                        OptionalInt.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        OptionalInt.empty());
-        return new Entry(said, List.of(), none, said, "", false, "", "");
+        return Entry.thing(said);
     }
 
-    /** 'Lid is off', 'do not pull': no entry of what is done. */
+    /** 'Lid is off', 'do not pull': no entry of what is done; 'wait until it is dark' is one. */
     private boolean statement() {
         List<String> words = words(said);
         return !words.isEmpty() && is(words.get(0), WordClass.NEGATION)
-                || words.stream().anyMatch(word -> is(word, WordClass.FINITE));
+                || words.stream()
+                        .takeWhile(word -> !is(word, WordClass.SUBORDINATOR))
+                        .anyMatch(word -> is(word, WordClass.FINITE));
     }
 
     private boolean is(String word, WordClass kind) {

@@ -1,11 +1,14 @@
 package counterstep.shorthand;
 
 import counterstep.model.Action;
+import counterstep.model.Attendance;
 import counterstep.model.Drive;
 import counterstep.model.FastenerSet;
 import counterstep.model.Item;
 import counterstep.model.KindWord;
 import counterstep.model.Numbers;
+import counterstep.model.Tool;
+import counterstep.model.Torque;
 import counterstep.model.Wait;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +26,11 @@ final class Explanation {
             words.add("finger-tight");
         }
         action.waiting().map(Wait::seconds).ifPresent(time -> words.add(time(time)));
+        action.waiting()
+                .filter(wait -> wait.attendance() == Attendance.WATCHED)
+                .ifPresent(wait -> words.add(wait.attendance().word()));
+        action.torque().map(Torque::label).ifPresent(words::add);
+        one.tool().map(tool -> "with " + tool.name()).ifPresent(words::add);
         words.add(action.remark());
         words.add(action.reading());
         words.removeIf(String::isEmpty);
@@ -62,8 +70,25 @@ final class Explanation {
         if (item.isEmpty()) {
             return "";
         }
-        return one.newItem()
-                ? " (new item: " + item.get().match(KindWord.INSTANCE) + ")"
-                : " (" + item.get().id() + ")";
+        String which =
+                one.newItem()
+                        ? "new item: " + item.get().match(KindWord.INSTANCE)
+                        : item.get().id().toString();
+        return " (" + which + (one.facts().isEmpty() ? "" : "; " + facts(one.facts())) + ")";
+    }
+
+    /** What an entry without a verb says of an item. */
+    static String registered(Item item, boolean fresh, List<String> facts) {
+        String which = fresh ? "new item: " + item.match(KindWord.INSTANCE) : "" + item.id();
+        return item.name() + " (" + which + "; " + facts(facts) + ")";
+    }
+
+    /** How a tool reads that a step or an action gets. */
+    static String tool(Tool tool, boolean fresh) {
+        return "with " + tool.name() + (fresh ? " (new tool: " + tool.kind().word() + ")" : "");
+    }
+
+    private static String facts(List<String> facts) {
+        return String.join("; ", facts);
     }
 }

@@ -7,13 +7,10 @@ import counterstep.model.KindWord;
 import counterstep.model.Procedure;
 import counterstep.model.Verb;
 import counterstep.words.Vocabulary;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** The item of the document that an entry means, and the verb that it means for it. */
 final class KnownItem {
@@ -91,10 +88,7 @@ final class KnownItem {
     }
 
     private Set<String> stems(String name) {
-        return Arrays.stream(name.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}.]+"))
-                .filter(word -> !word.isEmpty())
-                .map(vocabulary::stem)
-                .collect(Collectors.toSet());
+        return Named.stems(name, vocabulary);
     }
 
     /** The verb that undoes what was done to the item, else the likeliest that fits it. */
@@ -106,6 +100,12 @@ final class KnownItem {
                 .filter(verb -> !done(verb, item))
                 .findFirst()
                 .or(() -> verbs.stream().findFirst());
+    }
+
+    /** All its verbs that fit the item, as said. */
+    List<Verb> verbs(Entry entry, Item item) {
+        List<Verb> fitting = FittingVerbs.of(item);
+        return entry.verbs().stream().filter(fitting::contains).toList();
     }
 
     private boolean done(Verb verb, Item item) {

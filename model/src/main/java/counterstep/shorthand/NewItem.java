@@ -5,6 +5,8 @@ import counterstep.ledger.FittingVerbs;
 import counterstep.model.ClipSet;
 import counterstep.model.Connector;
 import counterstep.model.ConnectorKind;
+import counterstep.model.Drive;
+import counterstep.model.DriveKind;
 import counterstep.model.EnergySource;
 import counterstep.model.Extras;
 import counterstep.model.FastenerForm;
@@ -47,6 +49,12 @@ final class NewItem {
                 .map(like -> made(like, FreshIds.item(procedure, like), unique(like, procedure)));
     }
 
+    /** The item of a kind that is known. */
+    Item of(String kind, Procedure procedure) {
+        Item like = sample(kind).orElseThrow();
+        return made(like, FreshIds.item(procedure, like), unique(like, procedure));
+    }
+
     /** A sample of the kind that the entry speaks of: by its sizes, its last word, its verb. */
     Optional<Item> kind() {
         if (entry.sizes().ofFasteners()) {
@@ -58,7 +66,8 @@ final class NewItem {
                 .or(() -> samples().stream().filter(this::fitsFirst).findFirst());
     }
 
-    private Optional<String> kindOfName() {
+    /** The kind that the last word of the name says. */
+    Optional<String> kindOfName() {
         String name = entry.name().toLowerCase(Locale.ROOT);
         String last = name.substring(name.lastIndexOf(' ') + 1);
         return vocabulary
@@ -81,12 +90,13 @@ final class NewItem {
                 .findFirst();
     }
 
-    private List<Item> samples() {
+    /** One of each kind, called nothing. */
+    List<Item> samples() {
         return List.of(
                 part(ANY, ""),
                 fasteners(ANY, ""),
                 clips(ANY, ""),
-                new Tie(ANY, "", count(), TieKind.CABLE_TIE, "", Extras.NONE),
+                tie(ANY, ""),
                 connector(ANY, ""),
                 joint(ANY, ""),
                 new Setting(ANY, "", "", "", "", List.of(), "", Extras.NONE),
@@ -139,7 +149,7 @@ final class NewItem {
 
                     @Override
                     public Item tie(Tie tie) {
-                        return new Tie(id, name, count(), TieKind.CABLE_TIE, "", Extras.NONE);
+                        return NewItem.this.tie(id, name);
                     }
 
                     @Override
@@ -186,7 +196,7 @@ final class NewItem {
                 count(),
                 form(),
                 entry.sizes().drive(),
-                Head.PAN,
+                head(),
                 entry.sizes().thread(),
                 entry.sizes().length(),
                 "",
@@ -199,6 +209,13 @@ final class NewItem {
                 "",
                 "",
                 Extras.NONE);
+    }
+
+    private Head head() {
+        boolean hexagon =
+                entry.sizes().drive().map(Drive::kind).stream()
+                        .anyMatch(DriveKind.EXTERNAL_HEXAGON::equals);
+        return hexagon ? Head.HEXAGON : Head.PAN;
     }
 
     private FastenerForm form() {
@@ -217,27 +234,39 @@ final class NewItem {
         return new ClipSet(id, name, count(), "", Extras.NONE);
     }
 
+    private Tie tie(ItemId id, String name) {
+        TieKind kind =
+                sort(name, "tie")
+                        .map(word -> Sort.value(TieKind.values(), TieKind::word, word))
+                        .orElse(TieKind.CABLE_TIE);
+        return new Tie(id, name, count(), kind, "", Extras.NONE);
+    }
+
+    private Optional<String> sort(String name, String ofWhat) {
+        return Sort.in(name, ofWhat, vocabulary.tradeWords());
+    }
+
     private Connector connector(ItemId id, String name) {
+        ConnectorKind kind =
+                sort(name, "connector")
+                        .map(word -> Sort.value(ConnectorKind.values(), ConnectorKind::word, word))
+                        .orElse(ConnectorKind.PLUG);
         return new Connector(
-                id,
-                name,
-                count(),
-                ConnectorKind.PLUG,
-                Latch.NONE,
-                OptionalInt.empty(),
-                "",
-                Extras.NONE);
+                id, name, count(), kind, Latch.NONE, OptionalInt.empty(), "", Extras.NONE);
     }
 
     private Joint joint(ItemId id, String name) {
-        return new Joint(id, name, JointKind.ADHESIVE, Optional.empty(), "", "", Extras.NONE);
+        JointKind kind =
+                sort(name, "joint")
+                        .map(word -> Sort.value(JointKind.values(), JointKind::word, word))
+                        .orElse(JointKind.ADHESIVE);
+        return new Joint(id, name, kind, Optional.empty(), "", "", Extras.NONE);
     }
 
     private EnergySource source(ItemId id, String name) {
         SourceKind kind =
-                List.of(SourceKind.values()).stream()
-                        .filter(one -> entry.name().toLowerCase(Locale.ROOT).contains(one.word()))
-                        .findFirst()
+                sort(name, "source")
+                        .map(word -> Sort.value(SourceKind.values(), SourceKind::word, word))
                         .orElse(SourceKind.CELL);
         return new EnergySource(
                 id,

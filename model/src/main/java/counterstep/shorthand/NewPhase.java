@@ -22,8 +22,17 @@ final class NewPhase {
         if (actions.isEmpty() && above.isEmpty()) {
             return Phase.TEARDOWN;
         }
+        if (exchanges(actions)) {
+            return above.filter(phase -> phase.compareTo(Phase.SERVICE) > 0).orElse(Phase.SERVICE);
+        }
         Phase least = told.map(verb -> least(verb, above)).orElse(Phase.PREPARE);
         return above.filter(phase -> phase.compareTo(least) > 0).orElse(least);
+    }
+
+    /** Off, thrown away and fitted new in one step: what the work is for. */
+    private static boolean exchanges(List<Understood> actions) {
+        List<Verb> verbs = actions.stream().map(one -> one.action().verb()).toList();
+        return verbs.contains(Verb.FIT_NEW) && Turn.of(verbs.get(0)) == Turn.APART;
     }
 
     /** The earliest phase that has such a verb; what only looks or powers off can come first. */

@@ -3,11 +3,12 @@ package counterstep.shorthand;
 import counterstep.edit.Edit;
 import counterstep.model.StepId;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What was understood of a typed line.
  *
- * @param step the step that the edit makes or changes
+ * @param step the step that the edit makes or changes; empty where it changes none
  * @param newStep whether it makes that step
  * @param title the title of a new step, or the words that are added to the text of an old one; may
  *     be empty
@@ -16,7 +17,7 @@ import java.util.List;
  * @param edit what the line asks for, undone as one
  */
 public record Reading(
-        StepId step,
+        Optional<StepId> step,
         boolean newStep,
         String title,
         List<Understood> actions,

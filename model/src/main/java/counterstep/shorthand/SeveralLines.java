@@ -36,7 +36,8 @@ public final class SeveralLines {
             if (reading.isPresent()) {
                 edits.add(reading.get().edit());
                 now = reading.get().edit().apply(now);
-                above = Optional.of(reading.get().step());
+                Optional<StepId> last = above;
+                above = reading.get().step().or(() -> last);
             }
         }
         String name = edits.size() == 1 ? "Paste line" : "Paste " + edits.size() + " lines";

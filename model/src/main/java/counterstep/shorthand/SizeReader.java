@@ -4,10 +4,12 @@ import counterstep.model.Drive;
 import counterstep.model.DriveKind;
 import counterstep.model.ScrewThread;
 import counterstep.model.ThreadKind;
+import counterstep.model.Torque;
 import counterstep.words.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -20,6 +22,8 @@ final class SizeReader {
     private static final Pattern THREAD =
             Pattern.compile("(m|k|st)([0-9]{1,3}(?:[.,][0-9]{1,3})?)");
     private static final Pattern DRIVE_SIZE = Pattern.compile("[0-9]{1,3}(?:\\.[0-9]{1,2})?");
+    private static final Map<String, Double> TORQUE_UNITS =
+            Map.of("nm", 1.0, "n·m", 1.0, "cnm", 0.01, "cn·m", 0.01);
     private static final int MOST = 999;
 
     private final Vocabulary vocabulary;
@@ -31,6 +35,7 @@ final class SizeReader {
     private Optional<ScrewThread> thread = Optional.empty();
     private OptionalDouble length = OptionalDouble.empty();
     private OptionalInt seconds = OptionalInt.empty();
+    private Optional<Torque> torque = Optional.empty();
     private boolean afterSize;
 
     /**
@@ -51,7 +56,7 @@ final class SizeReader {
     }
 
     Sizes sizes() {
-        return new Sizes(count, drive, thread, length, seconds);
+        return new Sizes(count, drive, thread, length, seconds, torque);
     }
 
     /** The words that are no figures, in order. */
@@ -78,6 +83,7 @@ final class SizeReader {
     /** How many words from a place are figures; 0 where the word is part of a name. */
     private int take(int at) {
         int taken = waiting(at);
+        taken = taken > 0 || !fasteners ? taken : torqueAt(at);
         taken = taken > 0 || !fasteners ? taken : driveAt(at);
         taken = taken > 0 || !fasteners ? taken : threadAt(at);
         taken = taken > 0 || !fasteners ? taken : lengthAt(at);
@@ -91,6 +97,16 @@ final class SizeReader {
         }
         seconds = OptionalInt.of((int) Math.round(value(at) * unit.getAsInt()));
         return 2;
+    }
+
+    private int torqueAt(int at) {
+        Double unit = TORQUE_UNITS.get(word(at + 1));
+        if (torque.isPresent() || unit == null || !number(at) || value(at) <= 0) {
+            return 0;
+        }
+        double newtonMetres = Math.round(value(at) * unit * 10_000) / 10_000.0;
+        torque = newtonMetres > 0 ? Optional.of(new Torque(newtonMetres)) : torque;
+        return torque.isPresent() ? 2 : 0;
     }
 
     private int countAt(int at) {

@@ -5,6 +5,7 @@ import counterstep.model.FastenerSet;
 import counterstep.model.Item;
 import counterstep.model.Numbers;
 import counterstep.model.ScrewThread;
+import counterstep.model.Torque;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -17,13 +18,25 @@ import java.util.OptionalInt;
  * @param thread the thread
  * @param length in mm
  * @param seconds how long to wait
+ * @param torque how tight
  */
 record Sizes(
         OptionalInt count,
         Optional<Drive> drive,
         Optional<ScrewThread> thread,
         OptionalDouble length,
-        OptionalInt seconds) {
+        OptionalInt seconds,
+        Optional<Torque> torque) {
+    /** No figures. */
+    static final Sizes NONE =
+            new Sizes(
+                    OptionalInt.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    OptionalDouble.empty(),
+                    OptionalInt.empty(),
+                    Optional.empty());
+
     /** Whether anything is stated that only fasteners have. */
     boolean ofFasteners() {
         return drive.isPresent() || thread.isPresent() || length.isPresent();
@@ -54,7 +67,8 @@ record Sizes(
 
     /** An item that agrees, with the sizes that were not stated of it before. */
     Item addedTo(Item item) {
-        if (!ofFasteners() || !(item instanceof FastenerSet set)) {
+        boolean none = !ofFasteners() && torque.isEmpty();
+        if (none || !(item instanceof FastenerSet set)) {
             return item;
         }
         return new FastenerSet(
@@ -68,7 +82,7 @@ record Sizes(
                 set.length().isPresent() ? set.length() : length,
                 set.propertyClass(),
                 set.seat(),
-                set.torque(),
+                set.torque().or(() -> torque),
                 set.tightening(),
                 set.locking(),
                 set.captive(),

@@ -3,75 +3,80 @@ package counterstep.shorthand;
 import counterstep.edit.AddItem;
 import counterstep.edit.ChangeItem;
 import counterstep.edit.Edit;
-import counterstep.model.Action;
-import counterstep.model.ActionDraft;
-import counterstep.model.Attendance;
-import counterstep.model.EnergySource;
 import counterstep.model.FastenerSet;
 import counterstep.model.Item;
-import counterstep.model.Joint;
 import counterstep.model.Phase;
 import counterstep.model.Procedure;
-import counterstep.model.Setting;
+import counterstep.model.StepDraft;
+import counterstep.model.TimeSource;
 import counterstep.model.Verb;
-import counterstep.model.Wait;
-import counterstep.words.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /** The entries of a line, one after the other, each in the document that the ones before leave. */
 final class Told {
-    /** A comma between figures is a decimal one. */
-    static final Pattern SEPARATOR = Pattern.compile("\\s*(?:;|,(?![0-9])|(?<![0-9]),)\\s*");
-
-    private final Vocabulary vocabulary;
-    private final List<Edit> edits = new ArrayList<>();
+    private final Growing document;
+    private final StepFacts ofStep;
+    private final StepSentences sentences;
+    private final String named;
     private final List<Understood> actions = new ArrayList<>();
     private final List<String> titles = new ArrayList<>();
     private final List<String> unread = new ArrayList<>();
     private final List<String> explained = new ArrayList<>();
-    private Procedure after;
+    private boolean registers;
 
-    Told(Procedure before, Optional<Phase> phase, String line) {
-        vocabulary = Vocabulary.orEnglish(before.titleBlock().language());
-        after = before;
+    Told(Procedure before, Optional<Phase> above, TypedLine line) {
+        document = new Growing(before);
+        ofStep = new StepFacts(document);
+        sentences = new StepSentences(document.vocabulary());
+        named = line.title();
+        Optional<Phase> phase = line.phase().or(() -> above);
         boolean closing = phase.filter(now -> now.compareTo(Phase.REASSEMBLY) >= 0).isPresent();
         List<Verb> carried = List.of(closing ? Verb.REINSTALL : Verb.REMOVE);
-        for (String said : SEPARATOR.split(line)) {
-            if (!said.isBlank()) {
-                Entry entry = EntryReader.read(vocabulary, said);
-                carried = EntryReader.onFasteners(entry.verbs()) ? entry.verbs() : carried;
-                add(entry.acts() && entry.verbs().isEmpty() ? entry.withVerbs(carried) : entry);
+        for (String said : line.entries()) {
+            if (!ofStep.take(said)) {
+                EntryActions entry = new EntryActions(document, said);
+                carried = entry.onFasteners() ? entry.verbs() : carried;
+                add(entry.carrying(carried));
             }
         }
-        if (titles.isEmpty()) {
-            plain(line.strip());
-        }
     }
 
-    private void add(Entry entry) {
-        Optional<Understood> understood = entry.acts() ? understood(entry) : Optional.empty();
-        if (understood.isEmpty()) {
+    private void add(EntryActions entry) {
+        List<Understood> understood = entry.actions();
+        if (understood.isEmpty() && !register(entry)) {
             plain(entry.said());
-            return;
         }
-        Understood one = understood.get();
-        one.item()
-                .filter(item -> one.newItem() || !item.equals(after.item(item.id())))
-                .map(item -> one.newItem() ? new AddItem(item) : new ChangeItem(item))
-                .ifPresent(this::apply);
-        actions.add(one);
-        titles.add(title(entry, one));
-        explained.add(Explanation.of(one));
+        for (Understood one : understood) {
+            entry.newTool().ifPresent(document::enter);
+            enter(one);
+            actions.add(one);
+            explained.add(Explanation.of(one));
+            sentences.add(one, entry.words());
+        }
+        understood.stream().findFirst().ifPresent(one -> titles.add(title(entry, one)));
     }
 
-    private void apply(Edit edit) {
-        edits.add(edit);
-        after = edit.apply(after);
+    private void enter(Understood one) {
+        Procedure now = document.now();
+        one.item()
+                .filter(item -> one.newItem() || !item.equals(now.item(item.id())))
+                .map(item -> one.newItem() ? new AddItem(item) : new ChangeItem(item))
+                .ifPresent(document::apply);
+    }
+
+    /** 'lid (held by lid screws)': facts of an item, and nothing done to it. */
+    private boolean register(EntryActions entry) {
+        Optional<Registered> registered = Registered.of(document, entry.clause());
+        registered.ifPresent(
+                one -> {
+                    document.apply(one.edit());
+                    explained.add(one.explanation());
+                    registers = true;
+                });
+        return registered.isPresent();
     }
 
     private void plain(String said) {
@@ -79,77 +84,46 @@ final class Told {
         titles.add(tidy);
         unread.add(tidy);
         explained.add("'" + tidy + "'");
-    }
-
-    private Optional<Understood> understood(Entry whole) {
-        KnownItem known = new KnownItem(after, vocabulary);
-        Entry entry = known.of(whole).isPresent() ? whole : known.nameFirst(whole);
-        Optional<Item> there = known.of(entry).map(entry.sizes()::addedTo);
-        Verb first = entry.verbs().get(0);
-        if (there.isEmpty() && first.stateless()) {
-            return Optional.of(
-                    new Understood(
-                            worded(first, entry, Optional.empty()), Optional.empty(), false));
-        }
-        Optional<Item> item = there.or(() -> new NewItem(vocabulary, entry).in(after));
-        return item.flatMap(
-                of ->
-                        known.verb(entry, of)
-                                .map(verb -> worded(verb, entry, item))
-                                .map(action -> new Understood(action, item, there.isEmpty())));
-    }
-
-    private static Action worded(Verb verb, Entry entry, Optional<Item> item) {
-        String name = item.isPresent() ? "" : entry.name();
-        String words = (name + " " + entry.remark()).strip();
-        boolean looks = verb == Verb.CHECK;
-        return new ActionDraft(verb, item.map(Item::id), count(entry, item))
-                .fingerTight(
-                        entry.fingerTight() && (verb == Verb.REINSTALL || verb == Verb.FIT_NEW))
-                .reading(looks ? words : "")
-                .waiting(waiting(entry))
-                .remark(looks ? "" : words)
-                .action();
-    }
-
-    private static int count(Entry entry, Optional<Item> item) {
-        int size = item.map(Item::quantity).orElse(1);
-        return item.filter(Told::counts).isPresent() ? entry.sizes().count().orElse(size) : size;
-    }
-
-    private static boolean counts(Item item) {
-        return !(item instanceof Setting || item instanceof Joint || item instanceof EnergySource);
-    }
-
-    private static Optional<Wait> waiting(Entry entry) {
-        return entry.sizes().seconds().isPresent()
-                ? Optional.of(new Wait(entry.sizes().seconds().getAsInt(), Attendance.UNATTENDED))
-                : Optional.empty();
+        sentences.add(tidy);
     }
 
     /** Sizes are told by the item; any other entry is its own title. */
-    private String title(Entry entry, Understood one) {
+    private String title(EntryActions entry, Understood one) {
         Optional<Item> set = one.item().filter(FastenerSet.class::isInstance);
-        return entry.sizes().ofFasteners() && set.isPresent()
-                ? vocabulary.phrasing().title(one.action(), one.item())
-                : entry.said().replaceAll("\\s+", " ");
+        return entry.sized() && set.isPresent()
+                ? document.vocabulary().phrasing().title(one.action(), one.item())
+                : entry.words();
     }
 
     List<Understood> actions() {
         return actions;
     }
 
-    /** What enters the new items, and what is newly known of the others. */
+    /** What enters new items and tools, and what is newly known of the others. */
     List<Edit> edits() {
-        return edits;
+        return document.edits();
     }
 
     /** The document after these edits. */
     Procedure after() {
-        return after;
+        return document.now();
     }
 
+    /** Whether it only tells facts of items. */
+    boolean onlyRegisters() {
+        return registers && titles.isEmpty() && named.isEmpty();
+    }
+
+    /** A step with its time and tool, if these were told. */
+    StepDraft onto(StepDraft step, TimeSource source, boolean mayPause) {
+        return ofStep.onto(step, source, mayPause);
+    }
+
+    /** As named before a colon, else from the entries; may be empty. */
     String title() {
+        if (!named.isEmpty()) {
+            return capital(named);
+        }
         List<String> parts = new ArrayList<>();
         for (String title : titles) {
             parts.add(parts.isEmpty() ? capital(title) : small(title));
@@ -159,18 +133,29 @@ final class Told {
 
     /** The words that no action carries, as a sentence; may be empty. */
     String unread() {
-        String words = String.join(", ", unread);
-        boolean ends = words.isEmpty() || ".!?".indexOf(words.charAt(words.length() - 1)) >= 0;
-        return capital(words) + (ends ? "" : ".");
+        return StepSentences.sentence(String.join(", ", unread));
+    }
+
+    /** The text of a new step: as typed, else actions and words as sentences. */
+    String text(Optional<String> typed) {
+        boolean titled = !named.isEmpty();
+        return typed.map(words -> titled ? (words + " " + unread()).strip() : words)
+                .orElseGet(() -> sentences.text(titled));
+    }
+
+    /** What is added to the text of a step. */
+    String added() {
+        return sentences.text(true);
     }
 
     String explanation() {
-        return explained.stream().collect(Collectors.joining("; "));
+        List<String> all = new ArrayList<>(explained);
+        all.addAll(ofStep.explained());
+        return String.join("; ", all);
     }
 
     private static String capital(String words) {
-        int first = words.isEmpty() ? 0 : Character.charCount(words.codePointAt(0));
-        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
+        return StepSentences.capital(words);
     }
 
     /** In the middle of a title; a label such as T5 or J4 stays as it is. */
@@ -179,6 +164,6 @@ final class Told {
                 words.length() < 2
                         || !Character.isUpperCase(words.charAt(0))
                         || !Character.isLowerCase(words.charAt(1));
-        return label ? words : Character.toLowerCase(words.charAt(0)) + words.substring(1);
+        return label ? words : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
     }
 }

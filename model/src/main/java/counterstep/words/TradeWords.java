@@ -3,6 +3,7 @@ package counterstep.words;
 import counterstep.model.Verb;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,10 +17,22 @@ public final class TradeWords {
     private final Map<String, String> kinds = new LinkedHashMap<>();
     private final Map<String, Integer> seconds = new LinkedHashMap<>();
     private final Map<String, String> names = new LinkedHashMap<>();
+    private final Map<String, List<Verb>> series;
+    private final Map<String, String> facts;
+    private final Map<String, String> ofSteps;
+    private final Map<String, Map<String, String>> sorts = new LinkedHashMap<>();
 
     TradeWords(LanguageFile file) {
         before = verbs(file, "typed before");
         after = verbs(file, "typed after");
+        series = verbs(file, "typed series");
+        facts = meanings(file, "typed facts");
+        ofSteps = meanings(file, "typed of a step");
+        for (List<String> row : file.rows("typed sorts")) {
+            Map<String, String> words =
+                    sorts.computeIfAbsent(row.get(0), any -> new LinkedHashMap<>());
+            listed(row.get(2)).forEach(phrase -> words.put(phrase, row.get(1)));
+        }
         for (List<String> row : file.rows("typed kinds")) {
             words(row.get(1)).forEach(word -> kinds.put(word, row.get(0)));
         }
@@ -39,6 +52,14 @@ public final class TradeWords {
         return verbs;
     }
 
+    private static Map<String, String> meanings(LanguageFile file, String section) {
+        Map<String, String> meanings = new LinkedHashMap<>();
+        for (List<String> row : file.rows(section)) {
+            listed(row.get(1)).forEach(phrase -> meanings.put(phrase, row.get(0)));
+        }
+        return meanings;
+    }
+
     private static List<String> listed(String cell) {
         return cell.isEmpty() ? List.of() : List.of(cell.split(",\\s*"));
     }
@@ -49,7 +70,9 @@ public final class TradeWords {
 
     /** The phrases that stand before their thing. */
     public List<String> phrases() {
-        return new ArrayList<>(before.keySet());
+        List<String> phrases = new ArrayList<>(before.keySet());
+        phrases.addAll(series.keySet());
+        return phrases;
     }
 
     /**
@@ -57,12 +80,32 @@ public final class TradeWords {
      * it is no action on an item, nothing where it is no such phrase.
      */
     public Optional<List<Verb>> before(String phrase) {
-        return Optional.ofNullable(before.get(phrase));
+        return Optional.ofNullable(before.get(phrase)).or(() -> series(phrase));
     }
 
     /** The verbs that a phrase after its thing can mean. */
     public Optional<List<Verb>> after(String phrase) {
         return Optional.ofNullable(after.get(phrase));
+    }
+
+    /** The verbs, in a row, that a phrase before its thing says: 'replace'. */
+    public Optional<List<Verb>> series(String phrase) {
+        return Optional.ofNullable(series.get(phrase));
+    }
+
+    /** What begins a fact, and which fact that is. */
+    public Map<String, String> facts() {
+        return Collections.unmodifiableMap(facts);
+    }
+
+    /** What a word says of a whole step: 'measured', 'safe to pause'. */
+    public Optional<String> ofStep(String phrase) {
+        return Optional.ofNullable(ofSteps.get(phrase));
+    }
+
+    /** The phrases that say which sort of connector, latch, tie, tool ... it is, and that sort. */
+    public Map<String, String> sorts(String ofWhat) {
+        return Collections.unmodifiableMap(sorts.getOrDefault(ofWhat, Map.of()));
     }
 
     /** The kind of a new item by the last word of its name, without the ending of the many. */

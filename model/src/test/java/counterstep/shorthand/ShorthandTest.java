@@ -142,10 +142,10 @@ final class ShorthandTest {
         assertEquals(
                 "new step below 1: disconnect lead (new item: connector)", reading.explanation());
         Procedure three = reading.edit().apply(two);
-        assertEquals(2, three.pageNumber(reading.step()));
+        assertEquals(2, three.pageNumber(reading.step().orElseThrow()));
         Link link = three.links().get(three.links().size() - 1);
         assertEquals(first, link.before());
-        assertEquals(reading.step(), link.after());
+        assertEquals(reading.step().orElseThrow(), link.after());
         assertEquals(LinkOrigin.AS_TOLD, link.origin());
         assertEquals("Add step", reading.edit().name());
     }
@@ -186,7 +186,8 @@ final class ShorthandTest {
         Procedure after = reading.edit().apply(one);
         assertEquals(1, after.steps().size());
         assertEquals(2, last(after).actions().size());
-        assertEquals("Mind the clip.", last(after).text());
+        assertEquals(
+                "Lift the lid off. Disconnect the fan lead. Mind the clip.", last(after).text());
         assertEquals("Lid off", last(after).title());
     }
 
@@ -249,7 +250,7 @@ final class ShorthandTest {
                             .split(" "));
 
     private static void assertNothingLost(String line, Reading reading, Procedure after) {
-        Step step = after.step(reading.step());
+        Step step = after.step(reading.step().orElseThrow());
         String kept =
                 Stream.concat(
                                 Stream.of(step.title(), step.text()),

@@ -32,8 +32,13 @@ final class LineField extends JTextField {
     }
 
     void hint(Optional<Reading> reading) {
-        hint.setText(
-                reading.map(one -> one.newStep() ? "new step below  Enter" : "into step  Enter")
-                        .orElse("Ctrl+K"));
+        hint.setText(reading.map(one -> place(one) + "  Enter").orElse("Ctrl+K"));
+    }
+
+    private static String place(Reading reading) {
+        if (reading.newStep()) {
+            return "new step below";
+        }
+        return reading.step().isPresent() ? "into step" : "no new step";
     }
 }

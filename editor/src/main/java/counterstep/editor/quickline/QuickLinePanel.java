@@ -84,7 +84,7 @@ public final class QuickLinePanel implements DeskPanel {
             return;
         }
         field.setText("");
-        desk.select(Selection.of(reading.get().step()));
+        reading.get().step().map(Selection::of).ifPresent(desk::select);
     }
 
     /** Completes the line; false where nothing is left to complete. */

@@ -18,6 +18,7 @@ final class KeySheet {
                     new String[] {"Enter", "in the quick line, make the step"},
                     new String[] {"Tab", "in the quick line, complete what is typed"},
                     new String[] {">", "first in the quick line, add to the selected step"},
+                    new String[] {"!", "first in the quick line, warn before the selected step"},
                     new String[] {"Arrow keys", "move the selection along the steps"},
                     new String[] {"Right, Enter", "into an empty place beside a step, draw it"},
                     new String[] {"F2", "rename the selected step"},
