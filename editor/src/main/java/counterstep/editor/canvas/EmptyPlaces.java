@@ -94,8 +94,9 @@ final class EmptyPlaces {
 
     void paint(Graphics2D graphics, double zoom) {
         entered().flatMap(this::box).ifPresent(empty -> ring(graphics, empty));
-        if (zoom >= Measures.FAR) {
-            cells.scene().emptyBoxes().forEach(empty -> verb(graphics, empty));
+        if (Detail.at(zoom) != Detail.FAR) {
+            Lettering letters = new Lettering(zoom);
+            cells.scene().emptyBoxes().forEach(empty -> verb(graphics, empty, letters));
         }
     }
 
@@ -113,13 +114,13 @@ final class EmptyPlaces {
                         18));
     }
 
-    private void verb(Graphics2D graphics, EmptyBox empty) {
+    private void verb(Graphics2D graphics, EmptyBox empty, Lettering letters) {
         boolean ready =
                 hovered.equals(Optional.of(empty.off()))
                         || entered().equals(Optional.of(empty.off()));
         Map<TextAttribute, Object> line =
                 Map.of(TextAttribute.UNDERLINE, ready ? TextAttribute.UNDERLINE_ON : -1);
-        graphics.setFont(Type.SMALL_STRONG.font().deriveFont(line));
+        graphics.setFont(letters.font(Type.SMALL_STRONG).deriveFont(line));
         graphics.setColor(Palette.ACCENT.color());
         double right = empty.x() + Measures.WIDTH - 10;
         double width = graphics.getFontMetrics().stringWidth(VERB);

@@ -1,5 +1,6 @@
 package counterstep.editor.canvas;
 
+import com.mxgraph.swing.handler.mxGraphHandler;
 import com.mxgraph.swing.mxGraphComponent;
 import counterstep.editor.theme.Palette;
 import java.awt.Dimension;
@@ -75,6 +76,18 @@ final class GraphPane extends mxGraphComponent {
     @Override
     protected void installDoubleClickHandler() {
         // double clicks are read by the gestures
+    }
+
+    /** Drags are read by the gestures, drops by a transfer handler of our own. */
+    @Override
+    protected mxGraphHandler createGraphHandler() {
+        return new mxGraphHandler(this) {
+            @Override
+            protected void installDragGestureHandler() {}
+
+            @Override
+            protected void installDropTargetHandler() {}
+        };
     }
 
     @Override

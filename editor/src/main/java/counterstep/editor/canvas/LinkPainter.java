@@ -18,13 +18,13 @@ final class LinkPainter {
 
     private LinkPainter() {}
 
-    static void paint(Graphics2D graphics, Route route, Scene scene) {
+    static void paint(Graphics2D graphics, Route route, Scene scene, double thinner) {
         boolean proposed = scene.proposed().contains(route.link());
         boolean following = scene.following().contains(route.link());
         boolean selected = scene.selection().links().contains(route.link());
         graphics.setColor(color(route, selected, following).color());
         float width = route.critical() ? 2.4f : following ? 0.9f : proposed ? 1.1f : 1.4f;
-        graphics.setStroke(stroke(selected ? width + 1 : width, proposed));
+        graphics.setStroke(stroke((float) ((selected ? width + 1 : width) * thinner), proposed));
         List<Point2D> points = route.points();
         Point2D end = points.get(points.size() - 1);
         Point2D before = points.get(points.size() - 2);

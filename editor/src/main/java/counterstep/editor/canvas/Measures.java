@@ -12,9 +12,6 @@ final class Measures {
     static final double MARGIN = 24;
     static final double FOOT = 96;
 
-    /** Below this zoom a step shows only its place and its trouble, large. */
-    static final double FAR = 0.55;
-
     /** The smallest target for a pointer (WCAG 2.2, 2.5.8). */
     static final double TARGET = 24;
 

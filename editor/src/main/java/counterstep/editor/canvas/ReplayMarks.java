@@ -8,7 +8,6 @@ import counterstep.model.StepId;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.Optional;
@@ -30,7 +29,8 @@ final class ReplayMarks {
         shown = replayed;
     }
 
-    void paint(Graphics2D graphics, Scene scene) {
+    void paint(Graphics2D graphics, Scene scene, double zoom) {
+        Lettering letters = new Lettering(zoom);
         Optional<StepId> now = shown.now();
         shown.done().stream()
                 .filter(step -> !now.equals(Optional.of(step)))
@@ -41,12 +41,12 @@ final class ReplayMarks {
             place++;
             Palette role = now.equals(Optional.of(step)) ? Palette.ACCENT : Palette.SOFT;
             int number = place;
-            scene.card(step).ifPresent(card -> badge(graphics, card, number, role));
+            scene.card(step).ifPresent(card -> badge(graphics, card, number, role, letters));
         }
         int last = place + 1;
         shown.fails()
                 .flatMap(scene::card)
-                .ifPresent(card -> badge(graphics, card, last, Palette.ERROR));
+                .ifPresent(card -> badge(graphics, card, last, Palette.ERROR, letters));
     }
 
     /** The outline of the step that goes wrong, below the steps so that it crosses no tag. */
@@ -75,24 +75,24 @@ final class ReplayMarks {
                         2 * Measures.CORNER));
     }
 
-    private static void badge(Graphics2D graphics, Card card, int number, Palette role) {
-        graphics.setFont(Type.LABEL_STRONG.font());
+    private static void badge(
+            Graphics2D graphics, Card card, int number, Palette role, Lettering letters) {
+        graphics.setFont(letters.font(Type.LABEL_STRONG));
         String text = Integer.toString(number);
         double width = Figures.width(graphics.getFontMetrics(), text);
-        double half = Math.max(RADIUS, width / 2 + 6);
+        double radius = RADIUS * letters.growth();
+        double half = Math.max(radius, width / 2 + 6 * letters.growth());
         graphics.setColor(role.color());
         graphics.fill(
-                half > RADIUS
-                        ? new RoundRectangle2D.Double(
-                                card.x() - half,
-                                card.y() - RADIUS,
-                                2 * half,
-                                2 * RADIUS,
-                                2 * RADIUS,
-                                2 * RADIUS)
-                        : new Ellipse2D.Double(
-                                card.x() - RADIUS, card.y() - RADIUS, 2 * RADIUS, 2 * RADIUS));
+                new RoundRectangle2D.Double(
+                        card.x() - half,
+                        card.y() - radius,
+                        2 * half,
+                        2 * radius,
+                        2 * radius,
+                        2 * radius));
         graphics.setColor(Palette.PANEL.color());
-        Figures.draw(graphics, text, card.x() - width / 2, card.y() + 4);
+        double baseline = card.y() + 4 * letters.growth();
+        Figures.draw(graphics, text, card.x() - width / 2, baseline);
     }
 }

@@ -20,7 +20,6 @@ import java.util.Optional;
  */
 record RungLabel(String text, Rectangle2D box) {
     private static final double[] ALONG = {0.5, 0.36, 0.64, 0.25, 0.75, 0.16, 0.84};
-    private static final double HEIGHT = 16;
 
     /** Lays names out, those of level rungs first. */
     static List<RungLabel> of(List<RungLine> rungs, FontMetrics metrics, TextFit fit) {
@@ -38,12 +37,14 @@ record RungLabel(String text, Rectangle2D box) {
         double room = level ? rung.x2() - rung.x1() - 8 : Measures.COLUMN_GAP * 0.7;
         String text = fit.within(rung.label(), metrics, room);
         double width = metrics.stringWidth(text) + 8;
+        double height = metrics.getFont().getSize2D() + 5;
         for (double along : ALONG) {
             double middle = rung.x1() + along * (rung.x2() - rung.x1());
             double x = Math.max(rung.x1(), Math.min(rung.x2() - width, middle - width / 2));
             double y = rung.y1() + along * (rung.y2() - rung.y1());
             Rectangle2D box =
-                    new Rectangle2D.Double(x, level ? y - 18 : y - HEIGHT / 2, width, HEIGHT);
+                    new Rectangle2D.Double(
+                            x, level ? y - height - 2 : y - height / 2, width, height);
             if (placed.stream().noneMatch(other -> other.box().intersects(box))) {
                 return Optional.of(new RungLabel(text, box));
             }
@@ -51,16 +52,21 @@ record RungLabel(String text, Rectangle2D box) {
         return Optional.empty();
     }
 
-    void paint(Graphics2D graphics) {
+    void paint(Graphics2D graphics, Lettering letters) {
         if (!graphics.hitClip(
-                (int) box.getX(), (int) box.getY(), (int) box.getWidth() + 1, (int) HEIGHT)) {
+                (int) box.getX(),
+                (int) box.getY(),
+                (int) box.getWidth() + 1,
+                (int) box.getHeight() + 1)) {
             return;
         }
-        graphics.setFont(Type.LABEL.font());
+        graphics.setFont(letters.font(Type.LABEL));
         graphics.setColor(Palette.CANVAS.color());
         graphics.fill(
-                new RoundRectangle2D.Double(box.getX(), box.getY(), box.getWidth(), HEIGHT, 8, 8));
+                new RoundRectangle2D.Double(
+                        box.getX(), box.getY(), box.getWidth(), box.getHeight(), 8, 8));
         graphics.setColor(Palette.FAINT.color());
-        graphics.drawString(text, (float) box.getX() + 4, (float) box.getY() + 12);
+        double baseline = box.getY() + box.getHeight() * 0.75;
+        graphics.drawString(text, (float) box.getX() + 4, (float) baseline);
     }
 }

@@ -2,6 +2,7 @@ package counterstep.editor.canvas;
 
 import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.Type;
+import counterstep.model.Severity;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
@@ -13,13 +14,23 @@ final class Rungs {
     private final TextFit fit = new TextFit();
     private List<RungLine> labelled = List.of();
     private List<RungLabel> labels = List.of();
+    private double labelledAt;
 
     void paint(Graphics2D graphics, Scene scene, double zoom) {
+        Lettering letters = new Lettering(zoom);
+        boolean read = Detail.at(zoom) != Detail.FAR;
         scene.rungs().forEach(rung -> line(graphics, rung));
-        if (zoom >= Measures.FAR) {
-            labels(graphics, scene).forEach(label -> label.paint(graphics));
+        if (read) {
+            labels(graphics, scene, letters).forEach(label -> label.paint(graphics, letters));
         }
-        scene.emptyBoxes().forEach(empty -> paint(graphics, empty));
+        for (EmptyBox empty : scene.emptyBoxes()) {
+            outline(graphics, empty);
+            if (read) {
+                words(graphics, empty, letters);
+            } else {
+                FarFace.trouble(graphics, Severity.ERROR, empty.x(), empty.y(), zoom);
+            }
+        }
     }
 
     private static void line(Graphics2D graphics, RungLine rung) {
@@ -33,30 +44,36 @@ final class Rungs {
         return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, dashes, 0);
     }
 
-    /** The names on the rungs, laid out once for each scene. */
-    private List<RungLabel> labels(Graphics2D graphics, Scene scene) {
-        if (!scene.rungs().equals(labelled)) {
-            graphics.setFont(Type.LABEL.font());
+    /** The names on the rungs, laid out once for each scene and zoom. */
+    private List<RungLabel> labels(Graphics2D graphics, Scene scene, Lettering letters) {
+        if (!scene.rungs().equals(labelled) || letters.growth() != labelledAt) {
+            graphics.setFont(letters.font(Type.LABEL));
             labels = RungLabel.of(scene.rungs(), graphics.getFontMetrics(), fit);
             labelled = scene.rungs();
+            labelledAt = letters.growth();
         }
         return labels;
     }
 
-    private void paint(Graphics2D graphics, EmptyBox empty) {
+    private static void outline(Graphics2D graphics, EmptyBox empty) {
         graphics.setColor(Palette.ERROR.color());
         graphics.setStroke(dashed(1.5f, 6));
         graphics.draw(
                 new RoundRectangle2D.Double(
                         empty.x(), empty.y(), Measures.WIDTH, Measures.HEIGHT, 12, 12));
-        graphics.setFont(Type.BODY_STRONG.font());
-        graphics.drawString("never put back", (float) empty.x() + 18, (float) empty.y() + 31);
+    }
+
+    private void words(Graphics2D graphics, EmptyBox empty, Lettering letters) {
+        graphics.setFont(letters.font(Type.BODY_STRONG));
+        graphics.setColor(Palette.ERROR.color());
+        graphics.drawString("never put back", (float) empty.x() + 18, (float) empty.y() + 29);
         double text = empty.x() + 18;
         if (empty.mark().isPresent()) {
-            empty.mark().get().paint(graphics, empty.x() + 26, empty.y() + 51, 1);
-            text += 22;
+            double grown = Math.sqrt(letters.growth());
+            empty.mark().get().paint(graphics, empty.x() + 26, empty.y() + 51, grown);
+            text += 22 * Math.max(1, grown);
         }
-        graphics.setFont(Type.SMALL.font());
+        graphics.setFont(letters.font(Type.SMALL));
         double room = empty.x() + Measures.WIDTH - 12 - text;
         String items = fit.within(empty.items(), graphics.getFontMetrics(), room);
         graphics.drawString(items, (float) text, (float) empty.y() + 55);

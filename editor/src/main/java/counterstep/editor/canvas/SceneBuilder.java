@@ -78,7 +78,8 @@ final class SceneBuilder {
                 StepMarks.of(step, index),
                 minutes(step),
                 derived.tools().getOrDefault(step.id(), ""),
-                Optional.ofNullable(derived.trouble().get(step.id())));
+                Optional.ofNullable(derived.trouble().get(step.id())),
+                Contents.of(step, index));
     }
 
     private static String minutes(Step step) {

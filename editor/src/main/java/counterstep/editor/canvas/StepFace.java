@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param minutes m:ss, or empty where no time is stated
  * @param tool what is picked up for it; empty where the tool in hand goes on
  * @param trouble worst severity of what is found at it
+ * @param near what only is read from near
  */
 record StepFace(
         int number,
@@ -23,4 +24,5 @@ record StepFace(
         List<StepMark> marks,
         String minutes,
         String tool,
-        Optional<Severity> trouble) {}
+        Optional<Severity> trouble,
+        Contents near) {}

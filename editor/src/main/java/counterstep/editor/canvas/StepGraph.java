@@ -28,7 +28,7 @@ public final class StepGraph extends JPanel {
     private final Viewpoint viewpoint = new Viewpoint(pane, cells);
     private final Overview overview = new Overview(cells, viewpoint);
     private final ColumnHeads heads = new ColumnHeads(cells);
-    private final StepPainter steps = new StepPainter();
+    private final StepPainter steps = new StepPainter(Thumbnails.NONE);
     private final Rungs rungs = new Rungs();
     private final Feedback feedback = new Feedback(cells, () -> pane.getGraphControl().repaint());
     private final ReplayMarks replay = new ReplayMarks();
@@ -51,7 +51,7 @@ public final class StepGraph extends JPanel {
         pane.setColumnHeaderView(heads);
         pane.addUnder(graphics -> rungs.paint(graphics, cells.scene(), viewpoint.zoom()));
         pane.addUnder(graphics -> replay.paintUnder(graphics, cells.scene()));
-        pane.addOver(graphics -> replay.paint(graphics, cells.scene()));
+        pane.addOver(graphics -> replay.paint(graphics, cells.scene(), viewpoint.zoom()));
         pane.addUnder(graphics -> empty.paint(graphics, viewpoint.zoom()));
         pane.addOver(feedback::paint);
         pane.addOver(this::paintInvitation);
@@ -224,7 +224,10 @@ public final class StepGraph extends JPanel {
         Scene scene = cells.scene();
         if (id instanceof LinkEnds link) {
             Optional.ofNullable(scene.routes().get(link))
-                    .ifPresent(route -> LinkPainter.paint(graphics, route, scene));
+                    .ifPresent(
+                            route ->
+                                    LinkPainter.paint(
+                                            graphics, route, scene, new Lettering(zoom).line()));
         } else if (id instanceof StepId step) {
             scene.card(step)
                     .ifPresent(

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class LinkRoutingTest {
     private static final StepFace FACE =
-            new StepFace(1, "", Phase.TEARDOWN, List.of(), "", "", Optional.empty());
+            new StepFace(1, "", Phase.TEARDOWN, List.of(), "", "", Optional.empty(), Contents.NONE);
 
     private final Map<StepId, Card> cards = new LinkedHashMap<>();
 
