@@ -47,6 +47,21 @@ record Clause(String words, String facts, String reading, String remark) {
         return new Clause(tidy(said), facts, "", "");
     }
 
+    /** Where the reading or the remark begins; the end where there is none. */
+    static int sign(String said) {
+        Matcher reading = READING.matcher(said);
+        Matcher remark = REMARK.matcher(said);
+        int end = reading.find() ? reading.start() : said.length();
+        return remark.find() ? Math.min(end, remark.start()) : end;
+    }
+
+    /** Whether nothing begun there goes on behind it: no bracket, reading or remark. */
+    static boolean open(String before) {
+        long opened = before.chars().filter(sign -> sign == '(').count();
+        long closed = before.chars().filter(sign -> sign == ')').count();
+        return opened <= closed && sign(before + " ") == before.length() + 1;
+    }
+
     /** The bracket that follows a thing; behind an equals sign or a dash it is only written. */
     private static int opening(String said) {
         int open = said.indexOf('(');

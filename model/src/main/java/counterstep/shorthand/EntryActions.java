@@ -40,13 +40,13 @@ final class EntryActions {
         this.document = document;
         this.said = said;
         vocabulary = document.vocabulary();
-        clause = Clause.of(said);
-        with = document.tools().from(clause.words());
-        Entry whole = EntryReader.read(vocabulary, with.words());
-        Optional<Attendance> attended = attendance(with.words());
+        with = document.tools().from(said);
+        clause = Clause.of(with.words());
+        Entry whole = EntryReader.read(vocabulary, clause.words());
+        Optional<Attendance> attended = attendance(clause.words());
         boolean waits = attended.isPresent() && whole.sizes().seconds().isPresent();
         attendance = attended.filter(any -> waits).orElse(Attendance.UNATTENDED);
-        entry = waits ? EntryReader.read(vocabulary, withoutLast(with.words())) : whole;
+        entry = waits ? EntryReader.read(vocabulary, withoutLast(clause.words())) : whole;
     }
 
     private EntryActions(EntryActions other, Entry entry) {
@@ -101,14 +101,12 @@ final class EntryActions {
 
     /** What is done to what, without brackets, reading, remark and tool. */
     String words() {
-        return with.words();
+        return clause.words();
     }
 
-    /** The tool that has to be put on the list. */
+    /** The tool that has to be put on the list, or changed there. */
     Optional<Tool> newTool() {
-        return with.fresh()
-                ? with.tool().filter(tool -> !document.now().tools().contains(tool))
-                : Optional.empty();
+        return with.tool().filter(tool -> !document.now().tools().contains(tool));
     }
 
     /** What it does; nothing where it is not understood. */

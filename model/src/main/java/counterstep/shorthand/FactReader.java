@@ -55,10 +55,15 @@ final class FactReader {
         }
         for (String small : Cut.pieces(piece)) {
             if (!take(small) && (list.isEmpty() || !takeMore(small))) {
-                noted.add(small);
+                noted.add(unquoted(small));
             }
         }
         list = "";
+    }
+
+    private static String unquoted(String words) {
+        boolean quoted = words.length() > 1 && words.startsWith("\"") && words.endsWith("\"");
+        return quoted ? words.substring(1, words.length() - 1) : words;
     }
 
     /** 'covers fan, lead': the lead goes on with the list. */

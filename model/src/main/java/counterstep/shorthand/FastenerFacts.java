@@ -48,26 +48,52 @@ final class FastenerFacts implements FactsOf {
     @Override
     public boolean take(FactWords said) {
         return switch (said.fact()) {
-            case "class" -> said.single() && is(propertyClass = said.rest());
+            case "class" -> said.single() && classed(said.rest());
             case "into" ->
                     said.sortOfRest("seat", trade)
                             .map(word -> seat = Sort.value(Seat.values(), Seat::word, word))
                             .isPresent();
-            case "crosswise" -> said.bare() && is(tightening = said.all());
-            case "locked by" -> said.single() && is(locking = said.rest());
-            case "captive" -> said.bare() && (captive = true);
-            case "renewed" -> said.bare() && (renew = true);
-            case "tray" -> said.single() && is(tray = said.rest());
+            case "crosswise" -> said.bare() && tightened(said.all());
+            case "locked by" -> said.single() && locked(said.rest());
+            case "captive" -> staysIn(said.bare());
+            case "renewed" -> renews(said.bare());
+            case "tray" -> said.single() && kept(said.rest());
             default -> classOf(said) || headOf(said) || figures(said);
         };
     }
 
-    private static boolean is(String told) {
-        return !told.isEmpty();
+    private boolean classed(String told) {
+        propertyClass = told;
+        return true;
+    }
+
+    private boolean tightened(String told) {
+        tightening = told;
+        return true;
+    }
+
+    private boolean locked(String told) {
+        locking = told;
+        return true;
+    }
+
+    private boolean staysIn(boolean told) {
+        captive |= told;
+        return told;
+    }
+
+    private boolean renews(boolean told) {
+        renew |= told;
+        return told;
+    }
+
+    private boolean kept(String told) {
+        tray = told;
+        return true;
     }
 
     private boolean classOf(FactWords said) {
-        return CLASS.matcher(said.all()).matches() && is(propertyClass = said.all());
+        return CLASS.matcher(said.all()).matches() && classed(said.all());
     }
 
     private boolean headOf(FactWords said) {

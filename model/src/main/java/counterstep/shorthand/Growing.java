@@ -44,10 +44,16 @@ final class Growing {
         now = edit.apply(now);
     }
 
-    /** Puts a tool on the list. */
+    /** Puts a tool on the list, or in the place of the one that it was. */
     void enter(Tool tool) {
+        if (now.tools().contains(tool)) {
+            return;
+        }
         List<Tool> tools = new ArrayList<>(now.tools());
-        tools.add(tool);
+        tools.replaceAll(old -> old.id().equals(tool.id()) ? tool : old);
+        if (!tools.contains(tool)) {
+            tools.add(tool);
+        }
         apply(new SetTools(tools));
     }
 }

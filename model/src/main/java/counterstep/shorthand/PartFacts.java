@@ -44,10 +44,20 @@ final class PartFacts implements FactsOf {
                     all(named.items(said.rest(), Connector.class::isInstance), tethers);
             case "covers" -> all(named.items(said.rest(), this::another), covered);
             case "number" -> numbered(said);
-            case "renewed" -> said.bare() && (renewed = true);
-            case "static" -> said.bare() && (sensitive = true);
+            case "renewed" -> renews(said.bare());
+            case "static" -> isSensitive(said.bare());
             default -> false;
         };
+    }
+
+    private boolean renews(boolean told) {
+        renewed |= told;
+        return told;
+    }
+
+    private boolean isSensitive(boolean told) {
+        sensitive |= told;
+        return told;
     }
 
     private boolean another(Item item) {

@@ -27,11 +27,26 @@ final class SettingFacts implements FactsOf {
     @Override
     public boolean take(FactWords said) {
         return switch (said.fact()) {
-            case "unit" -> said.single() && !(unit = said.rest()).isEmpty();
-            case "measured from" -> !said.bare() && !(from = said.rest()).isEmpty();
+            case "unit" -> said.single() && counted(said.rest());
+            case "measured from" -> !said.bare() && measured(said.rest());
             case "belongs to" -> PartFacts.all(named.items(said.rest(), this::another), owners);
-            default -> said.all().startsWith("±") && !(tolerance = said.all()).isEmpty();
+            default -> said.all().startsWith("±") && tolerated(said.all());
         };
+    }
+
+    private boolean counted(String told) {
+        unit = told;
+        return true;
+    }
+
+    private boolean measured(String told) {
+        from = told;
+        return true;
+    }
+
+    private boolean tolerated(String told) {
+        tolerance = told;
+        return true;
     }
 
     private boolean another(Item item) {

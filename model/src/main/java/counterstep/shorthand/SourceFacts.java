@@ -45,7 +45,7 @@ final class SourceFacts implements FactsOf {
             case "feeds" -> PartFacts.all(named.items(said.rest(), this::another), feeds);
             case "isolated by" -> isolates(one(said, Connector.class::isInstance));
             case "depends on" -> hangs(one(said, EnergySource.class::isInstance));
-            case "how isolated" -> !said.bare() && !(isolation = said.rest()).isEmpty();
+            case "how isolated" -> !said.bare() && isolate(said.rest());
             case "wait" -> waits(said);
             case "below" -> !said.bare() && proveDead(said.all());
             case "prove dead" -> proveDead(said.rest());
@@ -60,6 +60,11 @@ final class SourceFacts implements FactsOf {
                                                             word))
                             .isPresent();
         };
+    }
+
+    private boolean isolate(String told) {
+        isolation = told;
+        return true;
     }
 
     private boolean another(Item item) {

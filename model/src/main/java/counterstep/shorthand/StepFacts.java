@@ -41,9 +41,7 @@ final class StepFacts {
         if (!with.words().isEmpty() || with.tool().isEmpty()) {
             return false;
         }
-        if (with.fresh()) {
-            document.enter(with.tool().get());
-        }
+        document.enter(with.tool().get());
         tool = with.tool();
         explained.add(Explanation.tool(tool.get(), with.fresh()));
         return true;

@@ -17,6 +17,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The tool that stands behind 'with': one of the list, or a new one of a kind that is known. */
 final class ToolWords {
@@ -44,17 +46,39 @@ final class ToolWords {
      */
     record Taken(String words, Optional<Tool> tool, boolean fresh) {}
 
-    Taken from(String words) {
-        Matcher with = WITH.matcher(words);
+    /** Takes it out of an entry as typed; what stands in brackets behind it is a note on it. */
+    Taken from(String said) {
+        Matcher with = WITH.matcher(said);
         while (with.find()) {
-            String called = words.substring(with.end()).strip();
-            Optional<Tool> known = known(called);
-            Optional<Tool> tool = known.or(() -> fresh(called));
-            if (tool.isPresent()) {
-                return new Taken(words.substring(0, with.start()).strip(), tool, known.isEmpty());
+            String before = said.substring(0, with.start());
+            String after = said.substring(with.end());
+            int end = Clause.sign(after);
+            Clause called = Clause.of(after.substring(0, end));
+            Optional<Tool> known = known(called.words());
+            Optional<Tool> tool = known.or(() -> fresh(called.words()));
+            if (tool.isPresent() && Clause.open(before)) {
+                String left = (before + after.substring(end)).strip();
+                return new Taken(
+                        left, tool.map(one -> noted(one, called.facts())), known.isEmpty());
             }
         }
-        return new Taken(words, Optional.empty(), false);
+        return new Taken(said, Optional.empty(), false);
+    }
+
+    private static Tool noted(Tool tool, String words) {
+        String note =
+                Stream.of(tool.note(), words)
+                        .filter(one -> !one.isEmpty())
+                        .distinct()
+                        .collect(Collectors.joining("; "));
+        return new Tool(
+                tool.id(),
+                tool.name(),
+                tool.kind(),
+                tool.drive(),
+                tool.inHand(),
+                note,
+                tool.extras());
     }
 
     private Optional<Tool> known(String called) {
