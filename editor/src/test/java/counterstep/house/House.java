@@ -23,7 +23,8 @@ final class House {
                     "editor.quickline",
                     "editor.find",
                     "editor.bench",
-                    "editor.timetable");
+                    "editor.timetable",
+                    "editor.blocks");
 
     /** From the ground up; a package imports lower floors only. */
     static final List<List<String>> FLOORS =

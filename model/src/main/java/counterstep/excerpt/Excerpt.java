@@ -25,7 +25,7 @@ public final class Excerpt {
     public static Procedure of(Procedure whole, Set<StepId> steps) {
         List<Step> taken =
                 whole.steps().stream().filter(step -> steps.contains(step.id())).toList();
-        Named named = Named.by(taken);
+        Named named = Named.by(taken).withSources(whole);
         OtherIds kept = OtherIds.keeping(named.items()::contains);
         return Procedure.titled(whole.id(), whole.titleBlock().title())
                 .draft()

@@ -4,6 +4,7 @@ import counterstep.edit.Edit;
 import counterstep.edit.OtherIds;
 import counterstep.model.Hazard;
 import counterstep.model.Link;
+import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.Standing;
 import counterstep.model.Step;
@@ -23,20 +24,21 @@ import java.util.Optional;
  *
  * @param excerpt what is put in
  * @param below the step it comes after in page order; empty = at the end
+ * @param byPhase whether steps of a later phase than the first go to the end of their own, and the
+ *     first ones too where it comes below none
  * @param name what a person would call it: 'Paste step'
  */
-public record PutIn(Procedure excerpt, Optional<StepId> below, String name) implements Edit {
+public record PutIn(Procedure excerpt, Optional<StepId> below, boolean byPhase, String name)
+        implements Edit {
     @Override
     public Procedure apply(Procedure before) {
         Arrival arrival = Arrival.of(excerpt, before);
         OtherIds ids = arrival.ids();
         Map<StepId, StepId> steps = arrival.steps();
-        List<Step> page = new ArrayList<>(before.steps());
-        page.addAll(
-                below.map(before::pageNumber).orElse(page.size()),
+        List<Step> coming =
                 excerpt.steps().stream()
                         .map(step -> untried(ids.step(step, steps.get(step.id()))))
-                        .toList());
+                        .toList();
         List<Link> links = new ArrayList<>(before.links());
         excerpt.links().forEach(link -> links.add(link(link, steps)));
         List<StepGroup> groups = new ArrayList<>(before.groups());
@@ -47,10 +49,36 @@ public record PutIn(Procedure excerpt, Optional<StepId> below, String name) impl
                 .tools(joined(before.tools(), arrival.tools()))
                 .supplies(joined(before.supplies(), arrival.supplies()))
                 .photos(joined(before.photos(), arrival.photos()))
-                .steps(page)
+                .steps(page(before, coming))
                 .links(links)
                 .groups(groups)
                 .procedure();
+    }
+
+    private List<Step> page(Procedure before, List<Step> coming) {
+        List<Step> page = new ArrayList<>(before.steps());
+        if (!byPhase) {
+            page.addAll(below.map(before::pageNumber).orElse(page.size()), coming);
+            return page;
+        }
+        for (Phase phase : Phase.values()) {
+            List<Step> together = coming.stream().filter(step -> step.phase() == phase).toList();
+            boolean first = !together.isEmpty() && together.get(0).equals(coming.get(0));
+            int at =
+                    below.filter(step -> first)
+                            .map(step -> page.indexOf(before.step(step)) + 1)
+                            .orElse(endOf(phase, page));
+            page.addAll(at, together);
+        }
+        return page;
+    }
+
+    private static int endOf(Phase phase, List<Step> page) {
+        int end = page.size();
+        while (end > 0 && page.get(end - 1).phase().compareTo(phase) > 0) {
+            end--;
+        }
+        return end;
     }
 
     private static Step untried(Step step) {

@@ -150,6 +150,45 @@ final class PutInTest {
     }
 
     @Test
+    void theWholeSampleCopiedIsAsCompleteAsBefore() {
+        Set<StepId> all = fan.steps().stream().map(Step::id).collect(Collectors.toSet());
+        Procedure copy = put(Excerpt.of(fan, all), BLANK);
+        assertEquals(List.of(), faults(copy), "the mains came along, which no action names");
+    }
+
+    @Test
+    void stepsOfAnotherPhaseGoToTheEndOfTheirOwn() {
+        Step off = phased("s1", Phase.TEARDOWN, "lead off");
+        Step on = phased("s2", Phase.REASSEMBLY, "lead on");
+        Procedure block = BLANK.draft().steps(List.of(off, on)).procedure();
+        Procedure page =
+                BLANK.draft()
+                        .steps(
+                                List.of(
+                                        phased("s1", Phase.TEARDOWN, "door off"),
+                                        phased("s2", Phase.TEARDOWN, "board off"),
+                                        phased("s3", Phase.REASSEMBLY, "door on"),
+                                        phased("s4", Phase.VERIFY, "try it")))
+                        .procedure();
+        assertEquals(
+                List.of("door off", "lead off", "board off", "door on", "lead on", "try it"),
+                titles(
+                        new PutIn(block, Optional.of(new StepId("s1")), true, "Put in")
+                                .apply(page)));
+        assertEquals(
+                List.of("door off", "board off", "lead off", "door on", "lead on", "try it"),
+                titles(new PutIn(block, Optional.empty(), true, "Put in").apply(page)));
+    }
+
+    private static Step phased(String id, Phase phase, String title) {
+        return Step.titled(new StepId(id), phase, title);
+    }
+
+    private static List<String> titles(Procedure procedure) {
+        return procedure.steps().stream().map(Step::title).toList();
+    }
+
+    @Test
     void cautionsAndToolsOfABlockComeOnce() {
         Procedure block = BLANK.draft().titleBlock(fan.titleBlock()).tools(fan.tools()).procedure();
         Procedure once = put(block, BLANK);
@@ -214,10 +253,10 @@ final class PutInTest {
     }
 
     private static Procedure put(Procedure excerpt, Procedure into) {
-        return new PutIn(excerpt, Optional.empty(), "Paste").apply(into);
+        return new PutIn(excerpt, Optional.empty(), false, "Paste").apply(into);
     }
 
     private static Procedure put(Procedure excerpt, Procedure into, StepId below) {
-        return new PutIn(excerpt, Optional.of(below), "Paste").apply(into);
+        return new PutIn(excerpt, Optional.of(below), false, "Paste").apply(into);
     }
 }

@@ -3,10 +3,8 @@ package counterstep.editor.clipboard;
 import counterstep.edit.DeleteSteps;
 import counterstep.edit.Edit;
 import counterstep.editor.desk.Desk;
-import counterstep.editor.desk.Selection;
 import counterstep.excerpt.PutIn;
 import counterstep.model.Procedure;
-import counterstep.model.Step;
 import counterstep.model.StepId;
 import counterstep.shorthand.SeveralLines;
 import java.awt.datatransfer.Clipboard;
@@ -14,11 +12,9 @@ import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
 import java.awt.datatransfer.UnsupportedFlavorException;
 import java.io.IOException;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Cuts, copies and pastes steps of what lies on the desk. */
 public final class StepClipboard {
@@ -69,7 +65,7 @@ public final class StepClipboard {
 
     /** Puts something that is dropped or pasted below the selected step, or at the end. */
     public Optional<String> paste(Transferable carried) {
-        return edit(carried).map(this::put).orElse(Optional.of(NOTHING));
+        return edit(carried).map(desk::applyAndSelectNew).orElse(Optional.of(NOTHING));
     }
 
     private Optional<Edit> edit(Transferable carried) {
@@ -78,23 +74,9 @@ public final class StepClipboard {
         if (excerpt.isPresent()) {
             int count = excerpt.get().steps().size();
             String name = count == 1 ? "Paste step" : "Paste " + count + " steps";
-            return Optional.of(new PutIn(excerpt.get(), below, name));
+            return Optional.of(new PutIn(excerpt.get(), below, false, name));
         }
         return SeveralLines.read(desk.state().procedure(), below, text(carried));
-    }
-
-    private Optional<String> put(Edit edit) {
-        Set<Step> before = Set.copyOf(desk.state().procedure().steps());
-        Optional<String> refused = desk.apply(edit);
-        Set<StepId> made =
-                desk.state().procedure().steps().stream()
-                        .filter(step -> !before.contains(step))
-                        .map(Step::id)
-                        .collect(Collectors.toCollection(LinkedHashSet::new));
-        if (!made.isEmpty()) {
-            desk.select(Selection.ofSteps(made));
-        }
-        return refused;
     }
 
     private static Optional<StepId> last(Set<StepId> steps) {

@@ -10,6 +10,7 @@ import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -82,6 +83,24 @@ public final class Desk {
             show(after);
         }
         return Optional.empty();
+    }
+
+    /** Changes the document as {@link #apply} does, and selects the steps that are new in it. */
+    public Optional<String> applyAndSelectNew(Edit edit) {
+        Set<StepId> old = ids(state().procedure());
+        Optional<String> refused = apply(edit);
+        Set<StepId> made = new LinkedHashSet<>(ids(state.procedure()));
+        made.removeAll(old);
+        if (!made.isEmpty()) {
+            select(Selection.ofSteps(made));
+        }
+        return refused;
+    }
+
+    private static Set<StepId> ids(Procedure procedure) {
+        return procedure.steps().stream()
+                .map(Step::id)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** Brings back the document before the last edit, if there is one. */
@@ -188,8 +207,7 @@ public final class Desk {
     }
 
     private Set<LinkEnds> proposed(Procedure procedure) {
-        Set<StepId> steps =
-                procedure.steps().stream().map(Step::id).collect(Collectors.toUnmodifiableSet());
+        Set<StepId> steps = ids(procedure);
         return analysis.stream()
                 .flatMap(newest -> newest.implied().proposals().stream())
                 .map(ImpliedLink::ends)

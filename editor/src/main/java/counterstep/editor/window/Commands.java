@@ -73,7 +73,7 @@ final class Commands {
         this.tell = tell;
         files(documents, exports, quit);
         edits(graph, find, clipboard);
-        drawing(graph, quickLine);
+        drawing(graph, quickLine, panels.blocks()::keep);
         checks(panels.findings(), below, fixes);
         begin("Review");
         add("Set standing…", "ctrl T", standing);
@@ -122,11 +122,13 @@ final class Commands {
         add("Select all steps", "ctrl shift A", graph::selectAll);
     }
 
-    private void drawing(StepGraph graph, Runnable quickLine) {
+    private void drawing(StepGraph graph, Runnable quickLine, Runnable keepBlock) {
         begin("Draw");
         add("Quick line", "ctrl K", quickLine);
         addStep = add("Add step", "ctrl ENTER", graph::addStep);
         drawCounterstep = add("Draw counterstep", "ctrl R", () -> draw(graph));
+        group++;
+        add("Keep as block…", "ctrl shift K", keepBlock);
         group++;
         add("Move step earlier", "alt UP", () -> move(true));
         add("Move step later", "alt DOWN", () -> move(false));

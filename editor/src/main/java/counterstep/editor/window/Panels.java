@@ -1,6 +1,7 @@
 package counterstep.editor.window;
 
 import counterstep.editor.bench.BenchPanel;
+import counterstep.editor.blocks.BlocksPanel;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.details.DetailsPanel;
@@ -21,17 +22,20 @@ final class Panels {
     private record Housed(Side side, DeskPanel panel) {}
 
     private final FindingsPanel findings;
+    private final BlocksPanel blocks;
     private final List<Housed> list;
 
     Panels(Desk desk) {
         findings = new FindingsPanel(desk);
+        blocks = new BlocksPanel(desk);
         list =
                 List.of(
                         new Housed(Side.LEFT, new ItemsPanel(desk)),
                         new Housed(Side.RIGHT, new DetailsPanel(desk)),
                         new Housed(Side.BELOW, findings),
                         new Housed(Side.BELOW, new BenchPanel(desk)),
-                        new Housed(Side.BELOW, new TimetablePanel(desk)));
+                        new Housed(Side.BELOW, new TimetablePanel(desk)),
+                        new Housed(Side.BELOW, blocks));
     }
 
     /** The panels at home on one side, in the order of the list. */
@@ -42,6 +46,11 @@ final class Panels {
     /** The one among them that the menu Check works with. */
     FindingsPanel findings() {
         return findings;
+    }
+
+    /** The one among them that keeps what the writer uses again. */
+    BlocksPanel blocks() {
+        return blocks;
     }
 
     /** Makes edits of what is typed in any of them but not yet handed in. */

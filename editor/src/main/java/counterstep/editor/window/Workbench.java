@@ -12,6 +12,7 @@ import counterstep.editor.start.StartPage;
 import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.PlainText;
 import counterstep.model.StepId;
+import counterstep.store.BlockFolder;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
@@ -146,6 +147,7 @@ public final class Workbench {
     void begin(Home home, Optional<Path> file) {
         Habits habits = new Habits(frame, sizes, home);
         documents.onRefused(habits::forget);
+        panels.blocks().keepIn(BlockFolder.at(home.dataFolder().resolve("blocks")));
         Autosave autosave = autosave(home);
         beforeClosing =
                 () -> {
