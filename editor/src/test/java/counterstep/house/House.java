@@ -24,7 +24,8 @@ final class House {
                     "editor.find",
                     "editor.bench",
                     "editor.timetable",
-                    "editor.blocks");
+                    "editor.blocks",
+                    "editor.preview");
 
     /** From the ground up; a package imports lower floors only. */
     static final List<List<String>> FLOORS =

@@ -30,6 +30,7 @@ final class HouseRulesTest {
                             List.of("export.guide", "export.html", "export.markdown"),
                     "com.mxgraph..", List.of("editor.canvas"),
                     "com.formdev..", List.of("editor.theme"),
+                    "javafx..", List.of("editor.preview"),
                     "picocli..", List.of("cli"));
 
     @Test
@@ -80,7 +81,8 @@ final class HouseRulesTest {
 
     @Test
     void panelsAreIgnorantOfEachOther() {
-        slices().matching("counterstep.editor.(items|details|findings|canvas|bench|timetable)..")
+        slices().matching(
+                        "counterstep.editor.(items|details|findings|canvas|bench|timetable|preview)..")
                 .should()
                 .notDependOnEachOther()
                 .because("panels meet at the desk alone, so that one can go without the others")

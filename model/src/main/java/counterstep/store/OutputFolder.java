@@ -22,6 +22,22 @@ public final class OutputFolder {
         return new OutputFolder(directory);
     }
 
+    /**
+     * A new folder for pages that are shown and not kept: only the user who runs the program can
+     * look into it, and it goes when the program ends, if what lies in it went before.
+     *
+     * @throws BadInput if the disk refuses
+     */
+    public static OutputFolder temporary() {
+        try {
+            Path directory = Files.createTempDirectory("counterstep-");
+            directory.toFile().deleteOnExit();
+            return new OutputFolder(directory);
+        } catch (IOException failed) {
+            throw DiskFault.writing(Path.of(System.getProperty("java.io.tmpdir", "")), failed);
+        }
+    }
+
     /** Where the files go. */
     public Path directory() {
         return directory;

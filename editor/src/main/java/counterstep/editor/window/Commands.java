@@ -71,7 +71,7 @@ final class Commands {
             Consumer<String> tell) {
         this.desk = desk;
         this.tell = tell;
-        files(documents, exports, quit);
+        files(documents, exports, print(panels, below), quit);
         edits(graph, find, clipboard);
         drawing(graph, quickLine, panels.blocks()::keep);
         checks(panels.findings(), below, fixes);
@@ -87,7 +87,11 @@ final class Commands {
                 analysis -> acceptProposed.setEnabled(!analysis.implied().proposals().isEmpty()));
     }
 
-    private void files(DocumentWork documents, ExportWork exports, Runnable quit) {
+    private static Runnable print(Panels panels, LowerRow below) {
+        return () -> in(below, panels.preview(), panels.preview()::print);
+    }
+
+    private void files(DocumentWork documents, ExportWork exports, Runnable print, Runnable quit) {
         begin("File");
         add("New", "ctrl N", documents::startNew);
         add("Open…", "ctrl O", documents::open);
@@ -100,6 +104,7 @@ final class Commands {
         add("Save as…", "ctrl shift S", documents::saveAs);
         group++;
         export = add("Export guide…", "ctrl E", exports::export);
+        add("Print…", "ctrl P", print);
         group++;
         add("Close", "ctrl Q", quit);
     }

@@ -7,6 +7,7 @@ import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.details.DetailsPanel;
 import counterstep.editor.findings.FindingsPanel;
 import counterstep.editor.items.ItemsPanel;
+import counterstep.editor.preview.PreviewPanel;
 import counterstep.editor.timetable.TimetablePanel;
 import java.util.List;
 
@@ -23,11 +24,13 @@ final class Panels {
 
     private final FindingsPanel findings;
     private final BlocksPanel blocks;
+    private final PreviewPanel preview;
     private final List<Housed> list;
 
     Panels(Desk desk) {
         findings = new FindingsPanel(desk);
         blocks = new BlocksPanel(desk);
+        preview = new PreviewPanel(desk);
         list =
                 List.of(
                         new Housed(Side.LEFT, new ItemsPanel(desk)),
@@ -35,7 +38,8 @@ final class Panels {
                         new Housed(Side.BELOW, findings),
                         new Housed(Side.BELOW, new BenchPanel(desk)),
                         new Housed(Side.BELOW, new TimetablePanel(desk)),
-                        new Housed(Side.BELOW, blocks));
+                        new Housed(Side.BELOW, blocks),
+                        new Housed(Side.BELOW, preview));
     }
 
     /** The panels at home on one side, in the order of the list. */
@@ -51,6 +55,11 @@ final class Panels {
     /** The one among them that keeps what the writer uses again. */
     BlocksPanel blocks() {
         return blocks;
+    }
+
+    /** The one among them that prints. */
+    PreviewPanel preview() {
+        return preview;
     }
 
     /** Makes edits of what is typed in any of them but not yet handed in. */

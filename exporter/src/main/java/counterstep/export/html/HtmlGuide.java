@@ -22,7 +22,12 @@ public final class HtmlGuide implements Exporter {
 
     @Override
     public List<Path> write(Print print, OutputFolder folder) {
-        byte[] page = Page.of(Guide.of(print)).getBytes(StandardCharsets.UTF_8);
+        byte[] page = page(print).getBytes(StandardCharsets.UTF_8);
         return List.of(folder.write(print.baseName() + ".guide.html", page));
+    }
+
+    /** The page itself, to be shown and not written. */
+    public static String page(Print print) {
+        return Page.of(Guide.of(print));
     }
 }
