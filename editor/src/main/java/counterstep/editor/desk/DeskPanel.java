@@ -12,8 +12,13 @@ public interface DeskPanel {
     /** The name in its tab and in the Window menu, 'Findings'. */
     String title();
 
-    /** What is shown; the same one each time. It paints its own head. */
+    /** What is shown; the same one each time. */
     JComponent component();
+
+    /** The title that it shows itself, hidden where a tab says it; empty if it leaves it to one. */
+    default Optional<JComponent> ownHead() {
+        return Optional.empty();
+    }
 
     /**
      * Tells a listener, now and later, what stands beside the title in a tab, '4'; may be empty.

@@ -27,10 +27,17 @@ public final class WhileShown {
         renderIfSeen();
     }
 
-    private void renderIfSeen() {
-        if (stale && component.isShowing()) {
+    /** Somebody asks for what it shows, seen or not. */
+    public void now() {
+        if (stale) {
             stale = false;
             render.run();
+        }
+    }
+
+    private void renderIfSeen() {
+        if (component.isShowing()) {
+            now();
         }
     }
 }

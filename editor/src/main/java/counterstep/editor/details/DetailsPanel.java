@@ -10,6 +10,7 @@ import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.DeskState;
 import counterstep.editor.desk.Selection;
+import counterstep.editor.desk.WhileShown;
 import counterstep.editor.form.HandIn;
 import counterstep.model.Index;
 import counterstep.model.Item;
@@ -34,6 +35,7 @@ import javax.swing.ScrollPaneConstants;
 /** The Details panel: the form of what is selected. */
 public final class DetailsPanel implements DeskPanel {
     private final Desk desk;
+    private final JLabel title = new JLabel(title());
     private final JPanel panel = new JPanel(new BorderLayout());
     private final JLabel about = new JLabel();
     private final JScrollPane scroll = new JScrollPane();
@@ -51,11 +53,12 @@ public final class DetailsPanel implements DeskPanel {
         scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setViewportBorder(BorderFactory.createEmptyBorder(0, 16, 16, 10));
         panel.add(scroll, BorderLayout.CENTER);
-        desk.onState(this::render);
+        WhileShown whileShown = new WhileShown(panel, this::render);
+        desk.onState(state -> whileShown.changed());
         desk.onAnalysis(
                 analysis -> {
                     if (desk.state().selection().onlyLink().isPresent()) {
-                        render(desk.state());
+                        whileShown.changed();
                     }
                 });
     }
@@ -63,7 +66,6 @@ public final class DetailsPanel implements DeskPanel {
     private JComponent head() {
         JPanel head = new JPanel(new BorderLayout());
         head.setBorder(BorderFactory.createEmptyBorder(14, 16, 4, 16));
-        JLabel title = new JLabel(title());
         title.putClientProperty("FlatLaf.styleClass", "panelHead");
         about.putClientProperty("FlatLaf.styleClass", "small");
         head.add(title, BorderLayout.LINE_START);
@@ -102,12 +104,17 @@ public final class DetailsPanel implements DeskPanel {
     }
 
     @Override
+    public Optional<JComponent> ownHead() {
+        return Optional.of(title);
+    }
+
+    @Override
     public void handIn() {
         HandIn.focused();
     }
 
-    private void render(DeskState given) {
-        boolean moved = shown.filter(given.selection()::equals).isEmpty();
+    private void render() {
+        boolean moved = shown.filter(desk.state().selection()::equals).isEmpty();
         if (moved && shown.isPresent()) {
             HandIn.focused(); // what is being typed belongs to what was selected before
         }
@@ -195,6 +202,6 @@ public final class DetailsPanel implements DeskPanel {
     }
 
     private void apply(Edit edit) {
-        desk.apply(edit).ifPresent(refused -> render(desk.state()));
+        desk.apply(edit).ifPresent(refused -> render());
     }
 }

@@ -7,6 +7,7 @@ import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.DeskState;
 import counterstep.editor.desk.Replayed;
 import counterstep.editor.desk.Selection;
+import counterstep.editor.desk.WhileShown;
 import counterstep.editor.form.KeyPress;
 import counterstep.model.StepId;
 import counterstep.review.HowItGoesWrong;
@@ -39,6 +40,7 @@ public final class FindingsPanel implements DeskPanel {
     private final JPanel panel = new JPanel(cards);
     private final FindingList list = new FindingList();
     private final FindingFilter filter = new FindingFilter(this::refill);
+    private final WhileShown whileShown = new WhileShown(panel, this::refill);
     private final CoursePanel course;
     private final FindingWork work;
     private final JLabel none = new JLabel("The checks are at work.");
@@ -142,6 +144,7 @@ public final class FindingsPanel implements DeskPanel {
     }
 
     private void go(int by) {
+        whileShown.now();
         int size = list.getModel().getSize();
         if (size > 0) {
             int at = list.getSelectedIndex();
@@ -153,11 +156,13 @@ public final class FindingsPanel implements DeskPanel {
 
     /** Shows what the fix of the chosen finding changes, and applies it if that is wanted. */
     public void mend() {
+        whileShown.now();
         list.chosen().ifPresent(this::mend);
     }
 
     /** Waives the chosen finding, or takes its waiver back. */
     public void waive() {
+        whileShown.now();
         list.chosen().ifPresent(this::waive);
     }
 
@@ -168,11 +173,13 @@ public final class FindingsPanel implements DeskPanel {
 
     /** Plays the order in which the chosen finding goes wrong, or pauses. */
     public void replay() {
+        whileShown.now();
         course.playOrPause();
     }
 
     /** Does the next step of that order. */
     public void replayNext() {
+        whileShown.now();
         course.forward();
     }
 
@@ -261,7 +268,7 @@ public final class FindingsPanel implements DeskPanel {
         }
         shown = Optional.of(analysis);
         filter.count(analysis.review().findings());
-        refill();
+        whileShown.changed();
         tell(Long.toString(filter.openCount()));
     }
 

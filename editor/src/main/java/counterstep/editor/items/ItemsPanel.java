@@ -8,6 +8,7 @@ import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.DeskState;
 import counterstep.editor.desk.Selection;
+import counterstep.editor.desk.WhileShown;
 import counterstep.editor.form.KeyPress;
 import counterstep.editor.theme.ItemIcon;
 import counterstep.editor.theme.PlainText;
@@ -20,6 +21,7 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
@@ -42,6 +44,7 @@ public final class ItemsPanel implements DeskPanel {
     private static final String EMPTY = "empty";
 
     private final Desk desk;
+    private final JLabel title = new JLabel(title());
     private final JPanel panel = new JPanel(new BorderLayout());
     private final CardLayout cards = new CardLayout();
     private final JPanel body = new JPanel(cards);
@@ -57,14 +60,14 @@ public final class ItemsPanel implements DeskPanel {
         body.add(list(), LIST);
         body.add(empty(), EMPTY);
         cards.show(body, EMPTY);
-        desk.onState(this::renderState);
-        desk.onAnalysis(this::renderAnalysis);
+        WhileShown whileShown = new WhileShown(panel, this::render);
+        desk.onState(state -> whileShown.changed());
+        desk.onAnalysis(analysis -> whileShown.changed());
     }
 
     private JComponent head() {
         JPanel head = new JPanel(new BorderLayout());
         head.setBorder(BorderFactory.createEmptyBorder(8, 16, 4, 8));
-        JLabel title = new JLabel(title());
         title.putClientProperty("FlatLaf.styleClass", "panelHead");
         JButton add = new JButton("Add");
         add.putClientProperty("FlatLaf.styleClass", "word");
@@ -131,6 +134,11 @@ public final class ItemsPanel implements DeskPanel {
         return panel;
     }
 
+    @Override
+    public Optional<JComponent> ownHead() {
+        return Optional.of(title);
+    }
+
     private void chosen(boolean adjusting) {
         ItemRow row = list.getSelectedValue();
         if (!muted && !adjusting && row != null) {
@@ -181,16 +189,24 @@ public final class ItemsPanel implements DeskPanel {
                 == 0;
     }
 
-    private void renderState(DeskState state) {
-        show(ItemRows.kept(state.procedure(), Collections.list(rows.elements())));
+    private void render() {
+        DeskState state = desk.state();
+        Optional<Analysis> newest =
+                desk.analysis()
+                        .filter(analysis -> !analysis.renewing())
+                        .filter(analysis -> analysis.generation() == state.generation());
+        show(
+                newest.map(ItemsPanel::rows)
+                        .orElseGet(
+                                () ->
+                                        ItemRows.kept(
+                                                state.procedure(),
+                                                Collections.list(rows.elements()))));
         select(state.selection());
     }
 
-    private void renderAnalysis(Analysis analysis) {
-        if (!analysis.renewing()) {
-            show(ItemRows.of(analysis.procedure(), analysis.ledger(), faulty(analysis)));
-            select(desk.state().selection());
-        }
+    private static List<ItemRow> rows(Analysis analysis) {
+        return ItemRows.of(analysis.procedure(), analysis.ledger(), faulty(analysis));
     }
 
     private static Set<ItemId> faulty(Analysis analysis) {

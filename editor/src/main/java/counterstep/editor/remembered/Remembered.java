@@ -11,6 +11,7 @@ import java.util.prefs.Preferences;
 /** What the program remembers, in the user's preferences. */
 public final class Remembered {
     private static final String THEME = "theme";
+    private static final String ARRANGEMENT = "arrangement";
     private static final String MAXIMIZED = "window.maximized";
 
     private final Preferences node;
@@ -75,6 +76,16 @@ public final class Remembered {
     /** Remembers width or height of a panel. */
     public void extent(String panel, int pixels) {
         node.putInt("extent." + panel, pixels);
+    }
+
+    /** Where the panels stood; empty at first, and if what was kept cannot be read any longer. */
+    public Optional<Arrangement> arrangement() {
+        return Arrangement.ofText(node.get(ARRANGEMENT, ""));
+    }
+
+    /** Remembers where the panels stand. */
+    public void arrangement(Arrangement arrangement) {
+        node.put(ARRANGEMENT, arrangement.text());
     }
 
     /** The files that were open last, the latest first. */

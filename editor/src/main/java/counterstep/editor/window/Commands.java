@@ -7,14 +7,17 @@ import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.find.FindBar;
 import counterstep.editor.findings.FindingsPanel;
+import counterstep.editor.remembered.Side;
 import counterstep.editor.start.Sample;
 import counterstep.editor.theme.Theme;
 import counterstep.implied.DropLinksAsTold;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javax.swing.AbstractAction;
 import javax.swing.Action;
 import javax.swing.KeyStroke;
@@ -60,7 +63,7 @@ final class Commands {
             DocumentWork documents,
             ExportWork exports,
             Panels panels,
-            LowerRow below,
+            PanelDock dock,
             FixWork fixes,
             Runnable quit,
             Runnable keys,
@@ -71,14 +74,14 @@ final class Commands {
             Consumer<String> tell) {
         this.desk = desk;
         this.tell = tell;
-        files(documents, exports, print(panels, below), quit);
+        files(documents, exports, print(panels, dock), quit);
         edits(graph, find, clipboard);
         drawing(graph, quickLine, panels.blocks()::keep);
-        checks(panels.findings(), below, fixes);
+        checks(panels.findings(), dock, fixes);
         begin("Review");
         add("Set standing…", "ctrl T", standing);
         view(graph);
-        panels(below);
+        panels(dock, panels);
         begin("Help");
         add("Keys", "F1", keys);
         desk.onState(state -> nameUndoAndRedo());
@@ -87,8 +90,8 @@ final class Commands {
                 analysis -> acceptProposed.setEnabled(!analysis.implied().proposals().isEmpty()));
     }
 
-    private static Runnable print(Panels panels, LowerRow below) {
-        return () -> in(below, panels.preview(), panels.preview()::print);
+    private static Runnable print(Panels panels, PanelDock dock) {
+        return () -> in(dock, panels.preview(), panels.preview()::print);
     }
 
     private void files(DocumentWork documents, ExportWork exports, Runnable print, Runnable quit) {
@@ -145,10 +148,10 @@ final class Commands {
         toggled("proposed links", graph::showProposed);
     }
 
-    private void checks(FindingsPanel findings, LowerRow below, FixWork fixes) {
+    private void checks(FindingsPanel findings, PanelDock dock, FixWork fixes) {
         begin("Check");
-        add("Go to next finding", "F8", () -> in(below, findings, findings::next));
-        add("Go to previous finding", "shift F8", () -> in(below, findings, findings::previous));
+        add("Go to next finding", "F8", () -> in(dock, findings, findings::next));
+        add("Go to previous finding", "shift F8", () -> in(dock, findings, findings::previous));
         group++;
         Action fix = add("Apply fix", "ctrl PERIOD", findings::mend);
         findings.onFix(name -> name(fix, "Apply fix", name));
@@ -173,18 +176,60 @@ final class Commands {
         theme = add(otherTheme(), "ctrl D", this::switchTheme);
     }
 
-    /** The panels below, each by its number among the tabs. */
-    private void panels(LowerRow below) {
+    /** Each panel by its number, and what can be done with the one that has the keyboard. */
+    private void panels(PanelDock dock, Panels panels) {
         group++;
-        int number = 1;
-        for (DeskPanel panel : below.panels()) {
-            add(panel.title(), "ctrl " + number++, () -> below.show(panel));
+        for (DeskPanel panel : panels.all()) {
+            add(panel.title(), panels.key(panel), () -> dock.show(panel.title()));
+        }
+        group++;
+        for (NamedArrangement named : NamedArrangement.values()) {
+            add(named.words(), () -> named.arrange(dock, panels.atFirst()));
+        }
+        begin("Window", "Panels");
+        for (DeskPanel panel : panels.all()) {
+            String name = panel.title();
+            Action shown = add("Hide " + name, () -> hideOrShow(dock, name));
+            dock.onChange(
+                    () ->
+                            shown.putValue(
+                                    Action.NAME, (dock.isShown(name) ? "Hide " : "Show ") + name));
+        }
+        group++;
+        for (Side side : Side.values()) {
+            String key = "ctrl shift " + side.word().toUpperCase(Locale.ROOT).charAt(0);
+            onFocused(
+                    dock,
+                    key,
+                    name -> PanelMenu.words(side).replace("Move", "Move " + name),
+                    name -> dock.move(name, side, Integer.MAX_VALUE));
+        }
+        onFocused(
+                dock,
+                "ctrl shift F",
+                name -> "Float " + name,
+                name -> dock.takeOut(name, Optional.empty()));
+        onFocused(dock, "ctrl shift H", name -> "Hide the panel " + name, dock::hide);
+    }
+
+    private static void hideOrShow(PanelDock dock, String panel) {
+        if (dock.isShown(panel)) {
+            dock.hide(panel);
+        } else {
+            dock.show(panel);
         }
     }
 
-    private static void in(LowerRow below, DeskPanel panel, Runnable act) {
+    /** A command for the panel that has the keyboard, or had it last. */
+    private void onFocused(
+            PanelDock dock, String key, UnaryOperator<String> words, Consumer<String> act) {
+        Action action = add(words.apply(dock.focused()), key, () -> act.accept(dock.focused()));
+        dock.onChange(() -> action.putValue(Action.NAME, words.apply(dock.focused())));
+    }
+
+    private static void in(PanelDock dock, DeskPanel panel, Runnable act) {
         if (!panel.component().isShowing()) {
-            below.show(panel);
+            dock.show(panel.title());
         }
         act.run();
     }

@@ -25,13 +25,13 @@ import javax.swing.JFrame;
 /** The window comes up as it was left, and the files that lay open are noted. */
 final class Habits {
     private final JFrame frame;
-    private final List<PanelSize> panels;
+    private final PanelDock dock;
     private final Home home;
     private final Remembered remembered;
 
-    Habits(JFrame frame, List<PanelSize> panels, Home home) {
+    Habits(JFrame frame, PanelDock dock, Home home) {
         this.frame = frame;
-        this.panels = panels;
+        this.dock = dock;
         this.home = home;
         this.remembered = home.remembered();
     }
@@ -42,7 +42,8 @@ final class Habits {
         frame.setBounds(place.orElseGet(this::inTheMiddle));
         frame.addNotify();
         frame.validate();
-        panels.forEach(panel -> panel.restore(remembered));
+        dock.splits().restore(remembered);
+        remembered.arrangement().ifPresent(dock::arrange);
         if (remembered.maximized()) {
             frame.setExtendedState(Frame.MAXIMIZED_BOTH);
         }
@@ -69,7 +70,7 @@ final class Habits {
     }
 
     /** Whether enough of a window would lie on a screen that is still there. */
-    private static boolean canBeReached(Rectangle place) {
+    static boolean canBeReached(Rectangle place) {
         GraphicsDevice[] screens =
                 GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices();
         Rectangle grip = new Rectangle(place.x, place.y, place.width, 24);
@@ -88,7 +89,8 @@ final class Habits {
         if (!maximized) {
             remembered.window(frame.getBounds());
         }
-        panels.forEach(panel -> panel.remember(remembered));
+        dock.splits().remember(remembered);
+        remembered.arrangement(dock.arrangement());
     }
 
     /** Notes what lies open whenever it is saved and examined. */

@@ -15,6 +15,8 @@ final class LineSplit extends JSplitPane {
 
     private final boolean lineFirst;
     private Optional<LineSplit> aligned = Optional.empty();
+    private Runnable beforeLayout = () -> {};
+    private boolean closed;
 
     /**
      * A split.
@@ -35,7 +37,6 @@ final class LineSplit extends JSplitPane {
         super(orientation, true, first, second);
         this.lineFirst = lineFirst;
         setResizeWeight(growing == first ? 1 : 0);
-        setDividerSize(GRIP);
     }
 
     /** Keeps the lines of two splits of the same width one below the other. */
@@ -44,11 +45,35 @@ final class LineSplit extends JSplitPane {
         other.follow(one);
     }
 
+    /** Asks for something just before the two are given their places. */
+    void onLayout(Runnable act) {
+        beforeLayout = act;
+    }
+
+    @Override
+    public void doLayout() {
+        beforeLayout.run();
+        super.doLayout();
+    }
+
+    /** Gives all the space to one part, without a line, or shares it again. */
+    void open(boolean first, boolean shown) {
+        (first ? getLeftComponent() : getRightComponent()).setVisible(shown);
+        close(!shown);
+    }
+
+    private void close(boolean now) {
+        closed = now;
+        setDividerSize(now ? 0 : GRIP);
+        revalidate();
+    }
+
     /** Shows what stands second, at the line of the split it is aligned with, or nothing. */
     void showSecond(Optional<JComponent> component) {
-        Optional<LineSplit> guide = aligned.filter(split -> split.getWidth() > 0);
+        Optional<LineSplit> guide = aligned.filter(LineSplit::whole);
         int line = guide.map(JSplitPane::getDividerLocation).orElse(-1);
         setRightComponent(component.orElse(null)); // Swing's word for none
+        close(component.isEmpty());
         if (component.isPresent() && line >= 0) {
             setDividerLocation(line);
         }
@@ -60,18 +85,14 @@ final class LineSplit extends JSplitPane {
                 DIVIDER_LOCATION_PROPERTY,
                 event -> {
                     int wanted = other.getDividerLocation();
-                    if (whole()
-                            && other.whole()
-                            && wanted >= 0
-                            && wanted != getDividerLocation()
-                            && getWidth() > 0) {
+                    if (whole() && other.whole() && wanted >= 0 && wanted != getDividerLocation()) {
                         setDividerLocation(wanted);
                     }
                 });
     }
 
     private boolean whole() {
-        return getLeftComponent() != null && getRightComponent() != null;
+        return !closed && getWidth() > 0 && getRightComponent() != null;
     }
 
     @Override
@@ -84,7 +105,7 @@ final class LineSplit extends JSplitPane {
                     }
                 });
         setBorder(BorderFactory.createEmptyBorder());
-        setDividerSize(GRIP);
+        setDividerSize(closed ? 0 : GRIP);
     }
 
     /** Paints the grip like a panel, and the line at its edge. */

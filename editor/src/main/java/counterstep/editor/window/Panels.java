@@ -8,18 +8,13 @@ import counterstep.editor.details.DetailsPanel;
 import counterstep.editor.findings.FindingsPanel;
 import counterstep.editor.items.ItemsPanel;
 import counterstep.editor.preview.PreviewPanel;
+import counterstep.editor.remembered.Arrangement;
+import counterstep.editor.remembered.Side;
 import counterstep.editor.timetable.TimetablePanel;
 import java.util.List;
 
 /** The list of panels around the step graph; menu and keys follow it. A new panel is one line. */
 final class Panels {
-    /** Where a panel is at home. */
-    enum Side {
-        LEFT,
-        RIGHT,
-        BELOW
-    }
-
     private record Housed(Side side, DeskPanel panel) {}
 
     private final FindingsPanel findings;
@@ -42,9 +37,29 @@ final class Panels {
                         new Housed(Side.BELOW, preview));
     }
 
-    /** The panels at home on one side, in the order of the list. */
-    List<DeskPanel> at(Side side) {
-        return list.stream().filter(housed -> housed.side() == side).map(Housed::panel).toList();
+    /** All of them, in the order of the list. */
+    List<DeskPanel> all() {
+        return list.stream().map(Housed::panel).toList();
+    }
+
+    /** The key that brings one into sight: a number for those below, else its first letter. */
+    String key(DeskPanel panel) {
+        List<DeskPanel> below =
+                list.stream()
+                        .filter(housed -> housed.side() == Side.BELOW)
+                        .map(Housed::panel)
+                        .toList();
+        int number = below.indexOf(panel) + 1;
+        return number > 0 ? "ctrl " + number : "ctrl shift " + panel.title().charAt(0);
+    }
+
+    /** Each at the side where it is at home, the first one there in front. */
+    Arrangement atFirst() {
+        Arrangement arrangement = Arrangement.empty();
+        for (Housed housed : list) {
+            arrangement = arrangement.with(housed.side(), housed.panel().title());
+        }
+        return arrangement;
     }
 
     /** The one among them that the menu Check works with. */

@@ -21,20 +21,17 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JSplitPane;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 
 /** The window: items left, the step graph, details right, a row of panels below. */
 public final class Workbench {
     private static final Dimension SIZE = new Dimension(1440, 900);
-    private static final int RIGHT = 318;
     private static final String BENCH = "bench";
     private static final String START = "start";
 
@@ -45,7 +42,7 @@ public final class Workbench {
     private final QuickLinePanel quickLine;
     private final FindBar find;
     private final Panels panels;
-    private final LowerRow below;
+    private final PanelDock dock;
     private final Dialogs dialogs = new Dialogs(frame);
     private final Background background;
     private final DocumentWork documents;
@@ -54,7 +51,6 @@ public final class Workbench {
     private final Trouble trouble;
     private final MenuBar menus;
     private final JPanel pages = new JPanel(new CardLayout());
-    private final List<PanelSize> sizes;
     private Runnable beforeClosing = () -> {};
     private Runnable focusOnOpening;
 
@@ -72,7 +68,7 @@ public final class Workbench {
         panels = new Panels(desk);
         panels.findings().onVisit(this::visit);
         panels.findings().onWalk(graph::replay);
-        below = new LowerRow(panels.at(Panels.Side.BELOW), RIGHT);
+        dock = new PanelDock(frame, panels, middle(), graph::requestFocusInWindow);
         trouble = new Trouble(sentence -> dialogs.tell("Something went wrong", sentence));
         desk.onTrouble(sentence -> dialogs.tell("The checks failed", sentence));
         status = new StatusLine(desk);
@@ -82,7 +78,8 @@ public final class Workbench {
         title.putClientProperty("FlatLaf.styleClass", "small");
         menus = new MenuBar(commands, title);
         frame.setJMenuBar(menus);
-        sizes = arrange();
+        dock.obey(commands::entries);
+        arrange();
         openAndClose();
         desk.onState(this::describe);
     }
@@ -115,7 +112,7 @@ public final class Workbench {
                 documents,
                 exports,
                 panels,
-                below,
+                dock,
                 new FixWork(desk, frame, dialogs, background, this::handIn),
                 this::close,
                 this::showKeys,
@@ -145,7 +142,7 @@ public final class Workbench {
 
     /** Shows the window as it was left, with a file, or with the page of what to begin with. */
     void begin(Home home, Optional<Path> file) {
-        Habits habits = new Habits(frame, sizes, home);
+        Habits habits = new Habits(frame, dock, home);
         documents.onRefused(habits::forget);
         panels.blocks().keepIn(BlockFolder.at(home.dataFolder().resolve("blocks")));
         Autosave autosave = autosave(home);
@@ -223,37 +220,21 @@ public final class Workbench {
         return frame;
     }
 
-    /** Puts the panels into the window. */
-    private List<PanelSize> arrange() {
-        JComponent items = side(Panels.Side.LEFT, 290);
-        JComponent details = side(Panels.Side.RIGHT, RIGHT);
+    private JComponent middle() {
         JPanel middle = new JPanel(new BorderLayout());
         middle.add(find.component(), BorderLayout.NORTH);
         middle.add(graph, BorderLayout.CENTER);
-        LineSplit columns =
-                new LineSplit(JSplitPane.HORIZONTAL_SPLIT, items, middle, middle, false);
-        LineSplit upper =
-                new LineSplit(JSplitPane.HORIZONTAL_SPLIT, columns, details, columns, true);
-        LineSplit lower = below.component();
-        LineSplit.align(upper, lower);
-        LineSplit rows = new LineSplit(JSplitPane.VERTICAL_SPLIT, upper, lower, upper, true);
+        return middle;
+    }
+
+    /** Puts the bars and the panels into the window. */
+    private void arrange() {
         JPanel bench = new JPanel(new BorderLayout());
         bench.add(new ActionBar(commands, quickLine.component()), BorderLayout.NORTH);
-        bench.add(rows, BorderLayout.CENTER);
+        bench.add(dock.component(), BorderLayout.CENTER);
         graph.onZoom(status::zoomed);
         bench.add(status, BorderLayout.SOUTH);
         pages.add(bench, BENCH);
-        return List.of(
-                new PanelSize("items", columns, true),
-                new PanelSize("details", upper, false),
-                new PanelSize("lower row", rows, false));
-    }
-
-    private JComponent side(Panels.Side side, int width) {
-        JComponent component = panels.at(side).get(0).component();
-        component.setPreferredSize(new Dimension(width, 400));
-        component.setMinimumSize(new Dimension(220, 100));
-        return component;
     }
 
     private void showKeys() {
@@ -273,7 +254,7 @@ public final class Workbench {
         frame.setTitle((desk.unsaved() ? "* " : "") + file + name + " - Counterstep");
     }
 
-    private void handIn() {
+    void handIn() {
         graph.handIn();
         panels.handIn();
     }

@@ -49,6 +49,17 @@ final class RememberedTest {
     }
 
     @Test
+    void theArrangementIsRemembered() {
+        Arrangement arrangement =
+                Arrangement.empty().with(Side.LEFT, "Items").with(Side.BELOW, "Findings");
+        assertEquals(Optional.empty(), remembered.arrangement());
+        remembered.arrangement(arrangement);
+        assertEquals(Optional.of(arrangement), new Remembered(node).arrangement());
+        node.put("arrangement", "left: Items|nowhere: Findings");
+        assertEquals(Optional.empty(), new Remembered(node).arrangement());
+    }
+
+    @Test
     void aFileComesBackAsItWasNoted() {
         RecentFile noted =
                 new RecentFile(
