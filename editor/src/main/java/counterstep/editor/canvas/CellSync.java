@@ -16,6 +16,8 @@ final class CellSync {
     private final StepCells graph;
     private final Map<StepId, mxCell> steps = new HashMap<>();
     private final Map<LinkEnds, mxCell> links = new HashMap<>();
+    private Map<LinkEnds, Route> routes = Map.of();
+    private boolean changed;
 
     CellSync(StepCells graph) {
         this.graph = graph;
@@ -23,6 +25,7 @@ final class CellSync {
 
     void show(Scene scene) {
         graph.show(scene);
+        changed = false;
         mxIGraphModel model = graph.getModel();
         model.beginUpdate();
         try {
@@ -32,8 +35,11 @@ final class CellSync {
         } finally {
             model.endUpdate();
         }
-        graph.getView().invalidate();
-        graph.getView().validate();
+        if (changed || !scene.routes().equals(routes)) {
+            graph.getView().invalidate();
+            graph.getView().validate();
+        }
+        routes = scene.routes();
     }
 
     /** How many cells there are, steps and links. */
@@ -47,6 +53,7 @@ final class CellSync {
                         entry -> {
                             boolean gone = !scene.routes().containsKey(entry.getKey());
                             if (gone) {
+                                changed = true;
                                 model.remove(entry.getValue());
                             }
                             return gone;
@@ -56,6 +63,7 @@ final class CellSync {
                         entry -> {
                             boolean gone = !scene.cards().containsKey(entry.getKey());
                             if (gone) {
+                                changed = true;
                                 model.remove(entry.getValue());
                             }
                             return gone;
@@ -66,18 +74,21 @@ final class CellSync {
         mxGeometry place = new mxGeometry(card.x(), card.y(), Measures.WIDTH, Measures.HEIGHT);
         mxCell known = steps.get(card.step());
         if (known == null) {
+            changed = true;
             mxCell cell = new mxCell(card.step(), place, "");
             cell.setVertex(true);
             steps.put(card.step(), cell);
             model.add(
                     graph.getDefaultParent(), cell, model.getChildCount(graph.getDefaultParent()));
         } else if (!known.getGeometry().equals(place)) {
+            changed = true;
             model.setGeometry(known, place);
         }
     }
 
     private void link(mxIGraphModel model, LinkEnds link) {
         if (!links.containsKey(link)) {
+            changed = true;
             mxCell cell = new mxCell(link, new mxGeometry(), "");
             cell.setEdge(true);
             cell.getGeometry().setRelative(true);

@@ -36,6 +36,7 @@ final class LinkRouting {
     }
 
     private final Map<StepId, Card> cards;
+    private final Card[] all; // many links ask all steps: a plain loop is several times faster
     private final double middle;
     private final Map<Side, List<List<Stretch>>> lanes =
             Map.of(
@@ -45,6 +46,7 @@ final class LinkRouting {
 
     private LinkRouting(Map<StepId, Card> cards) {
         this.cards = cards;
+        this.all = cards.values().toArray(new Card[0]);
         this.middle = (Measures.WIDTH + Measures.RIGHT_COLUMN) / 2;
     }
 
@@ -89,14 +91,18 @@ final class LinkRouting {
         }
         double top = Math.min(from.y(), to.y());
         double bottom = Math.max(from.y(), to.y());
-        return bottom - top > Measures.HEIGHT
-                && cards.values().stream()
-                        .filter(
-                                card ->
-                                        !card.step().equals(from.step())
-                                                && !card.step().equals(to.step()))
-                        .filter(card -> Math.abs(card.x() - from.x()) < Measures.WIDTH)
-                        .noneMatch(card -> card.y() > top - 1 && card.y() < bottom + 1);
+        if (bottom - top <= Measures.HEIGHT) {
+            return false;
+        }
+        for (Card card : all) {
+            boolean between = card.y() > top - 1 && card.y() < bottom + 1;
+            boolean beside = Math.abs(card.x() - from.x()) >= Measures.WIDTH;
+            boolean end = card.step().equals(from.step()) || card.step().equals(to.step());
+            if (between && !beside && !end) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static List<Point2D> straight(Card from, Card to) {
@@ -157,19 +163,23 @@ final class LinkRouting {
 
     /** Left edge of the steps on the left beside which a lane between these two runs. */
     private double leftmost(Card from, Card to) {
-        return cards.values().stream()
-                .filter(card -> card.centreX() < middle && between(card, from, to))
-                .mapToDouble(Card::x)
-                .min()
-                .orElse(from.x());
+        double left = from.x();
+        for (Card card : all) {
+            if (card.centreX() < middle && between(card, from, to)) {
+                left = Math.min(left, card.x());
+            }
+        }
+        return left;
     }
 
     private double rightmost(Card from, Card to) {
-        return cards.values().stream()
-                .filter(card -> card.centreX() >= middle && between(card, from, to))
-                .mapToDouble(Card::x)
-                .max()
-                .orElse(from.x());
+        double right = from.x();
+        for (Card card : all) {
+            if (card.centreX() >= middle && between(card, from, to)) {
+                right = Math.max(right, card.x());
+            }
+        }
+        return right;
     }
 
     private static boolean between(Card card, Card from, Card to) {

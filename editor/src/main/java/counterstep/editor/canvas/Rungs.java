@@ -5,6 +5,7 @@ import counterstep.editor.theme.Type;
 import counterstep.model.Severity;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.geom.Line2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
@@ -19,7 +20,10 @@ final class Rungs {
     void paint(Graphics2D graphics, Scene scene, double zoom) {
         Lettering letters = new Lettering(zoom);
         boolean read = Detail.at(zoom) != Detail.FAR;
-        scene.rungs().forEach(rung -> line(graphics, rung));
+        Rectangle seen = graphics.getClipBounds();
+        scene.rungs().stream()
+                .filter(rung -> seen == null || seen.intersectsLine(line(rung)))
+                .forEach(rung -> paint(graphics, rung));
         if (read) {
             labels(graphics, scene, letters).forEach(label -> label.paint(graphics, letters));
         }
@@ -33,10 +37,14 @@ final class Rungs {
         }
     }
 
-    private static void line(Graphics2D graphics, RungLine rung) {
+    private static Line2D line(RungLine rung) {
+        return new Line2D.Double(rung.x1(), rung.y1(), rung.x2(), rung.y2());
+    }
+
+    private static void paint(Graphics2D graphics, RungLine rung) {
         graphics.setColor(rung.broken() ? Palette.ERROR.color() : Palette.RUNG.color());
         graphics.setStroke(dashed(1.4f, 2));
-        graphics.draw(new Line2D.Double(rung.x1(), rung.y1(), rung.x2(), rung.y2()));
+        graphics.draw(line(rung));
     }
 
     private static BasicStroke dashed(float width, float dash) {

@@ -20,6 +20,7 @@ import java.util.Set;
  * @param rungs what joins step and counterstep
  * @param emptyBoxes places of countersteps that are not there
  * @param selection what is selected
+ * @param bounds what holds everything; two empty columns where there is nothing
  */
 record Scene(
         Map<StepId, Card> cards,
@@ -28,9 +29,23 @@ record Scene(
         Set<LinkEnds> proposed,
         List<RungLine> rungs,
         List<EmptyBox> emptyBoxes,
-        Selection selection) {
+        Selection selection,
+        Rectangle2D bounds) {
     static final Scene EMPTY =
-            new Scene(Map.of(), Map.of(), Set.of(), Set.of(), List.of(), List.of(), Selection.NONE);
+            of(Map.of(), Map.of(), Set.of(), Set.of(), List.of(), List.of(), Selection.NONE);
+
+    /** A scene, measured once. */
+    static Scene of(
+            Map<StepId, Card> cards,
+            Map<LinkEnds, Route> routes,
+            Set<LinkEnds> following,
+            Set<LinkEnds> proposed,
+            List<RungLine> rungs,
+            List<EmptyBox> emptyBoxes,
+            Selection selection) {
+        Rectangle2D bounds = bounds(cards, routes, emptyBoxes);
+        return new Scene(cards, routes, following, proposed, rungs, emptyBoxes, selection, bounds);
+    }
 
     boolean isEmpty() {
         return cards.isEmpty();
@@ -57,8 +72,8 @@ record Scene(
         return Optional.ofNullable(found);
     }
 
-    /** What holds everything; two empty columns where there is nothing. */
-    Rectangle2D bounds() {
+    private static Rectangle2D bounds(
+            Map<StepId, Card> cards, Map<LinkEnds, Route> routes, List<EmptyBox> emptyBoxes) {
         Rectangle2D bounds =
                 new Rectangle2D.Double(
                         0, 0, Measures.RIGHT_COLUMN + Measures.WIDTH, Measures.HEIGHT);

@@ -21,17 +21,20 @@ final class SceneBuilder {
     private final DeskState state;
     private final Derived derived;
     private final boolean showProposed;
+    private final KeptRoutes routes;
     private final Index index;
 
-    private SceneBuilder(DeskState state, Derived derived, boolean showProposed) {
+    private SceneBuilder(
+            DeskState state, Derived derived, boolean showProposed, KeptRoutes routes) {
+        this.routes = routes;
         this.showProposed = showProposed;
         this.state = state;
         this.derived = derived;
         this.index = Index.of(state.procedure());
     }
 
-    static Scene of(DeskState state, Derived derived, boolean showProposed) {
-        return new SceneBuilder(state, derived, showProposed).scene();
+    static Scene of(DeskState state, Derived derived, boolean showProposed, KeptRoutes routes) {
+        return new SceneBuilder(state, derived, showProposed, routes).scene();
     }
 
     private Scene scene() {
@@ -52,9 +55,9 @@ final class SceneBuilder {
         proposed.removeAll(drawn);
         List<LinkEnds> links =
                 Stream.concat(drawn.stream().filter(this::shown), proposed.stream()).toList();
-        return new Scene(
+        return Scene.of(
                 cards,
-                LinkRouting.of(cards, links, derived.critical(), proposed),
+                routes.of(cards, links, derived.critical(), proposed),
                 derived.following(),
                 proposed,
                 derived.columns().lines(cards, index),

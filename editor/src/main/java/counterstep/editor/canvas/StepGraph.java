@@ -31,6 +31,7 @@ public final class StepGraph extends JPanel {
     private final StepPainter steps = new StepPainter(Thumbnails.NONE);
     private final Rungs rungs = new Rungs();
     private final Feedback feedback = new Feedback(cells, () -> pane.getGraphControl().repaint());
+    private final KeptRoutes routes = new KeptRoutes();
     private final ReplayMarks replay = new ReplayMarks();
     private final EmptyPlaces empty;
     private final TitleEditor titles;
@@ -187,7 +188,7 @@ public final class StepGraph extends JPanel {
     }
 
     private void redraw() {
-        sync.show(SceneBuilder.of(desk.state(), derived, proposalsShown));
+        sync.show(SceneBuilder.of(desk.state(), derived, proposalsShown, routes));
         String document = desk.state().procedure().id();
         if (!document.equals(opened)
                 && pane.getViewport().getWidth() > 0

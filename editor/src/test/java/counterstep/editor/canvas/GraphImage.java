@@ -20,6 +20,7 @@ final class GraphImage {
 
     final Desk desk;
     final StepGraph graph;
+    private Runnable waiting = () -> {};
 
     private record Made(Desk desk, StepGraph graph) {}
 
@@ -39,7 +40,25 @@ final class GraphImage {
         desk = made.desk();
         graph = made.graph();
         analysed.await();
+        on(
+                () -> {
+                    desk.onAnalysis(this::tell);
+                    return true;
+                });
         fit();
+    }
+
+    private void tell(Analysis analysis) {
+        if (!analysis.renewing() && analysis.generation() == desk.state().generation()) {
+            Runnable next = waiting;
+            waiting = () -> {};
+            next.run();
+        }
+    }
+
+    /** Runs an act when the document as it will then be is examined, after it is drawn. */
+    void nextAnalysis(Runnable act) {
+        waiting = act;
     }
 
     private static void examined(Analysis analysis, CountDownLatch analysed) {
