@@ -31,6 +31,7 @@ final class HouseRulesTest {
                     "com.mxgraph..", List.of("editor.canvas"),
                     "com.formdev..", List.of("editor.theme"),
                     "javafx..", List.of("editor.preview"),
+                    "com.drew..", List.of("export.picture"),
                     "picocli..", List.of("cli"));
 
     @Test

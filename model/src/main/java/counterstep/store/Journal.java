@@ -25,6 +25,7 @@ public final class Journal {
     static final String WORK = ".procedure.json";
     static final String ORIGIN = ".origin";
     static final String LOCK = ".lock";
+    static final String PHOTOS = ".photos";
 
     /** Opening a file again that this very process has locked would give its lock up. */
     private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
@@ -84,7 +85,7 @@ public final class Journal {
      *
      * @param procedure the document
      * @param file its file; empty if it has none yet
-     * @param photos its photos; they are kept too while it has no file beside which they lie
+     * @param photos those of its photos that do not lie beside its file yet
      * @throws counterstep.input.BadInput if the disk refuses; what was kept before stays
      */
     public void keep(Procedure procedure, Optional<Path> file, PhotoFolder photos) {
@@ -95,14 +96,12 @@ public final class Journal {
         } catch (IOException failed) {
             throw DiskFault.writing(origin, failed);
         }
-        if (file.isEmpty()) {
-            keepPhotos(procedure, photos);
-        }
+        keepPhotos(procedure, photos);
         ProcedureFile.write(beside(base, WORK), procedure);
     }
 
     private void keepPhotos(Procedure procedure, PhotoFolder photos) {
-        Path kept = beside(base, ".photos");
+        Path kept = beside(base, PHOTOS);
         for (Photo photo : procedure.photos()) {
             if (!Files.exists(kept.resolve(photo.file()))) {
                 photos.bytes(photo.file())
@@ -116,7 +115,7 @@ public final class Journal {
         try {
             Files.deleteIfExists(beside(base, WORK));
             Files.deleteIfExists(beside(base, ORIGIN));
-            clearPhotos(beside(base, ".photos"));
+            clearPhotos(beside(base, PHOTOS));
         } catch (IOException failed) {
             throw DiskFault.writing(beside(base, WORK), failed);
         }

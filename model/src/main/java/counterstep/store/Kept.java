@@ -1,6 +1,7 @@
 package counterstep.store;
 
 import counterstep.input.BadInput;
+import counterstep.model.Photo;
 import counterstep.model.Procedure;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -9,7 +10,9 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -19,7 +22,7 @@ import java.util.stream.Stream;
  *
  * @param procedure the work
  * @param file the file it was opened from or saved to; empty if it had none
- * @param photos its photos
+ * @param photos those of its photos that did not lie beside its file yet, read like the rest
  * @param when it was kept
  * @param journal holds it
  */
@@ -59,18 +62,26 @@ public record Kept(
 
     private static Optional<Kept> read(Path base, Path work, Journal journal) {
         try {
-            Optional<Path> file = origin(base);
+            Procedure procedure = ProcedureFile.read(work);
             return Optional.of(
                     new Kept(
-                            ProcedureFile.read(work),
-                            file,
-                            PhotoFolder.beside(file.orElse(work)),
+                            procedure,
+                            origin(base),
+                            photos(procedure, PhotoFolder.beside(work)),
                             Files.getLastModifiedTime(work).toInstant(),
                             journal));
         } catch (IOException | BadInput unreadable) {
             journal.leave();
             return Optional.empty();
         }
+    }
+
+    private static PhotoFolder photos(Procedure procedure, PhotoFolder kept) {
+        Map<String, byte[]> read = new HashMap<>();
+        for (Photo photo : procedure.photos()) {
+            kept.bytes(photo.file()).ifPresent(bytes -> read.put(photo.file(), bytes));
+        }
+        return PhotoFolder.of(name -> Optional.ofNullable(read.get(name)));
     }
 
     private static Optional<Path> origin(Path base) throws IOException {

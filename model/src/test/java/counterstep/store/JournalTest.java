@@ -63,6 +63,23 @@ final class JournalTest {
     }
 
     @Test
+    void aDocumentWithAFileKeepsThePhotosThatAreNotBesideItYet() {
+        Path sample = Samples.file(Samples.SUPPLY_FAN);
+        Procedure fan = ProcedureFile.read(sample);
+        String added = fan.photos().get(0).file();
+        PhotoFolder atRisk =
+                PhotoFolder.of(
+                        name -> Optional.of(new byte[] {7}).filter(bytes -> name.equals(added)));
+        Journal journal = Journal.in(folder);
+        journal.keep(fan, Optional.of(sample), atRisk);
+        journal.leave();
+        Kept left = Kept.in(folder).get(0);
+        left.journal().close();
+        assertArrayEquals(new byte[] {7}, left.photos().bytes(added).orElseThrow());
+        assertEquals(Optional.empty(), left.photos().bytes(fan.photos().get(1).file()));
+    }
+
+    @Test
     void aDocumentWithoutAFileKeepsItsPhotos() throws IOException {
         Path sample = Samples.file(Samples.SUPPLY_FAN);
         Procedure fan = ProcedureFile.read(sample);

@@ -8,6 +8,7 @@ import counterstep.model.LinkEnds;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepId;
+import counterstep.store.PhotoFolder;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -25,6 +26,7 @@ import javax.swing.SwingUtilities;
 public final class Desk {
     private final Analyst analyst;
     private final History history = new History();
+    private final PhotoStock photos = new PhotoStock();
     private final List<Consumer<DeskState>> stateListeners = new ArrayList<>();
     private final List<Consumer<Analysis>> analysisListeners = new ArrayList<>();
     private DeskState state;
@@ -55,6 +57,12 @@ public final class Desk {
     public DeskState state() {
         requireEventThread();
         return state;
+    }
+
+    /** The photos of what lies open, saved or not. */
+    public PhotoStock photos() {
+        requireEventThread();
+        return photos;
     }
 
     /** The newest analysis, marked if it is being renewed; empty before the first. */
@@ -138,15 +146,34 @@ public final class Desk {
 
     /** Lays another document on the desk, with no history; it counts as saved. */
     public void opened(Procedure procedure, Optional<Path> file) {
+        PhotoFolder beside = file.map(PhotoFolder::beside).orElseGet(PhotoFolder::none);
+        opened(procedure, file, beside);
+    }
+
+    /** Lays a document on the desk that has no file yet, but photos. */
+    public void opened(Procedure procedure, PhotoFolder itsPhotos) {
+        opened(procedure, Optional.empty(), itsPhotos);
+    }
+
+    private void opened(Procedure procedure, Optional<Path> file, PhotoFolder itsPhotos) {
         requireEventThread();
+        photos.lay(itsPhotos, file.isPresent());
         history.clear();
         saved = Optional.of(procedure);
         begin(new DeskState(procedure, Selection.NONE, file, state.generation() + 1));
     }
 
-    /** Lays a document on the desk, with no history, that is not safe in a file as it is. */
-    public void recovered(Procedure procedure, Optional<Path> file) {
+    /**
+     * Lays a document on the desk, with no history, that is not safe in a file as it is.
+     *
+     * @param procedure the document
+     * @param file its file, if it has one
+     * @param kept those of its photos that do not lie beside that file
+     */
+    public void recovered(Procedure procedure, Optional<Path> file, PhotoFolder kept) {
         requireEventThread();
+        photos.lay(file.map(PhotoFolder::beside).orElseGet(PhotoFolder::none), file.isPresent());
+        photos.takeBack(procedure.photos(), kept);
         history.clear();
         saved = Optional.empty();
         begin(new DeskState(procedure, Selection.NONE, file, state.generation() + 1));

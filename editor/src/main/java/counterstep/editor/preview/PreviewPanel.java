@@ -12,7 +12,6 @@ import counterstep.model.StepId;
 import counterstep.store.PhotoFolder;
 import counterstep.store.ProcedureFile;
 import java.awt.BorderLayout;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -44,8 +43,6 @@ public final class PreviewPanel implements DeskPanel {
     private boolean printWanted;
     private Optional<GuideView> view = Optional.empty();
     private Optional<Analysis> shown = Optional.empty();
-    private Optional<Path> photosBeside = Optional.empty();
-    private PhotoFolder photos = PhotoFolder.none();
 
     /** The preview of what lies on a desk. */
     public PreviewPanel(Desk desk) {
@@ -148,7 +145,12 @@ public final class PreviewPanel implements DeskPanel {
             whileShown.changed();
             return;
         }
-        newer().ifPresent(analysis -> maker.make(analysis, photos(), page -> show(analysis, page)));
+        newer().ifPresent(
+                        analysis ->
+                                maker.make(
+                                        analysis,
+                                        desk.photos().folder(),
+                                        page -> show(analysis, page)));
     }
 
     private void show(Analysis analysis, String page) {
@@ -193,20 +195,11 @@ public final class PreviewPanel implements DeskPanel {
     private void openInBrowser() {
         HandIn.focused();
         DeskState state = desk.state();
-        PhotoFolder itsPhotos = photos();
+        PhotoFolder itsPhotos = desk.photos().folder();
         maker.after(() -> copy.open(Print.of(baseName(state), state.procedure(), itsPhotos)));
     }
 
     private static String baseName(DeskState state) {
         return state.file().map(ProcedureFile::baseName).orElse("procedure");
-    }
-
-    private PhotoFolder photos() {
-        Optional<Path> file = desk.state().file();
-        if (!file.equals(photosBeside)) {
-            photosBeside = file;
-            photos = file.map(PhotoFolder::beside).orElseGet(PhotoFolder::none);
-        }
-        return photos;
     }
 }

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 
 /**
@@ -19,7 +18,6 @@ import javax.swing.SwingUtilities;
  */
 final class Autosave {
     private final Desk desk;
-    private final Supplier<PhotoFolder> photos;
     private final Path folder;
     private final Consumer<Runnable> later;
     private final Consumer<Throwable> failed;
@@ -35,19 +33,12 @@ final class Autosave {
      * Keeps what lies on a desk, from now on.
      *
      * @param desk the desk
-     * @param photos the photos of what lies on it
      * @param folder where work is kept
      * @param later does something on the event thread, some seconds from now
      * @param failed is told, once, what kept the work from being kept
      */
-    Autosave(
-            Desk desk,
-            Supplier<PhotoFolder> photos,
-            Path folder,
-            Consumer<Runnable> later,
-            Consumer<Throwable> failed) {
+    Autosave(Desk desk, Path folder, Consumer<Runnable> later, Consumer<Throwable> failed) {
         this.desk = desk;
-        this.photos = photos;
         this.folder = folder;
         this.later = later;
         this.failed = failed;
@@ -68,7 +59,7 @@ final class Autosave {
         waiting = false;
         if (desk.unsaved()) {
             DeskState state = desk.state();
-            PhotoFolder source = photos.get();
+            PhotoFolder source = desk.photos().atRisk();
             kept = state.generation();
             work(
                     () -> {

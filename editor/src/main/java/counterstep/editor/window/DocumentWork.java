@@ -3,11 +3,9 @@ package counterstep.editor.window;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskState;
 import counterstep.editor.start.Sample;
-import counterstep.model.Photo;
 import counterstep.model.Procedure;
 import counterstep.store.FileStamp;
 import counterstep.store.Kept;
-import counterstep.store.OutputFolder;
 import counterstep.store.PhotoFolder;
 import counterstep.store.ProcedureFile;
 import java.nio.file.Path;
@@ -23,7 +21,6 @@ final class DocumentWork {
     private final Dialogs dialogs;
     private final Background background;
     private final Runnable handIn;
-    private PhotoFolder photos = PhotoFolder.none();
     private Optional<FileStamp> stamp = Optional.empty();
     private Optional<FileStamp> told = Optional.empty();
     private Runnable laid = () -> {};
@@ -53,7 +50,7 @@ final class DocumentWork {
     }
 
     void startNew() {
-        unlessUnsaved(() -> lay(blank(), Optional.empty(), PhotoFolder.none()));
+        unlessUnsaved(() -> lay(() -> desk.opened(blank(), Optional.empty())));
     }
 
     /** Opens a copy of a sample, which has no file yet. */
@@ -63,13 +60,8 @@ final class DocumentWork {
                         background.run(
                                 "Opening " + sample.title(),
                                 stopped -> sample.procedure(),
-                                copy -> lay(copy, Optional.empty(), sample.photos()),
+                                copy -> lay(() -> desk.opened(copy, sample.photos())),
                                 this::notOpened));
-    }
-
-    /** The photos of what lies open. */
-    PhotoFolder photos() {
-        return photos;
     }
 
     void open() {
@@ -87,7 +79,7 @@ final class DocumentWork {
                 "Opening " + file.getFileName(),
                 stopped -> new Read(FileStamp.of(file), ProcedureFile.read(file)),
                 read -> {
-                    lay(read.procedure(), Optional.of(file), PhotoFolder.beside(file));
+                    lay(() -> desk.opened(read.procedure(), Optional.of(file)));
                     stamp = Optional.of(read.stamp());
                 },
                 sentence -> {
@@ -121,19 +113,15 @@ final class DocumentWork {
         desk.setApart();
     }
 
-    private void lay(Procedure procedure, Optional<Path> file, PhotoFolder itsPhotos) {
-        photos = itsPhotos;
+    private void lay(Runnable onTheDesk) {
         stamp = Optional.empty();
-        desk.opened(procedure, file);
+        onTheDesk.run();
         laid.run();
     }
 
     /** Lays on the desk what a window kept that was not closed properly; it is not saved. */
     void recover(Kept kept) {
-        photos = kept.photos();
-        stamp = Optional.empty();
-        desk.recovered(kept.procedure(), kept.file());
-        laid.run();
+        lay(() -> desk.recovered(kept.procedure(), kept.file(), kept.photos()));
     }
 
     private void notOpened(String sentence) {
@@ -194,7 +182,7 @@ final class DocumentWork {
     /** The state is immutable: it is written while the writer goes on. */
     private void write(Path file, Optional<FileStamp> known, boolean elsewhere, Runnable then) {
         DeskState state = desk.state();
-        PhotoFolder source = photos;
+        PhotoFolder source = desk.photos().folder();
         Optional<FileStamp> before = stamp;
         stamp = Optional.empty(); // and stays so if the user stops it: it may be written or not
         background.run(
@@ -204,9 +192,7 @@ final class DocumentWork {
                     if (known.filter(each -> found.there() && !each.equals(found)).isPresent()) {
                         return new Outcome(false, found); // gone is no work that could be lost
                     }
-                    if (elsewhere) {
-                        copyPhotos(state.procedure(), source, file);
-                    }
+                    PhotoFolder.copy(state.procedure().photos(), source, file, elsewhere);
                     ProcedureFile.write(file, state.procedure());
                     return new Outcome(true, FileStamp.of(file));
                 },
@@ -227,8 +213,8 @@ final class DocumentWork {
     }
 
     private void written(DeskState state, Path file, FileStamp newest, Runnable then) {
-        photos = PhotoFolder.beside(file);
         stamp = Optional.of(newest);
+        desk.photos().saved(state.procedure().photos(), file);
         desk.saved(state.generation(), file);
         then.run();
     }
@@ -238,14 +224,6 @@ final class DocumentWork {
             case REPLACE -> write(file, Optional.empty(), false, then);
             case SAVE_ELSEWHERE -> saveAs(then);
             case KEEP_OPEN -> {}
-        }
-    }
-
-    private static void copyPhotos(Procedure procedure, PhotoFolder source, Path to) {
-        Path folder = to.resolveSibling(ProcedureFile.baseName(to) + ".photos");
-        for (Photo photo : procedure.photos()) {
-            source.bytes(photo.file())
-                    .ifPresent(bytes -> OutputFolder.at(folder).write(photo.file(), bytes));
         }
     }
 

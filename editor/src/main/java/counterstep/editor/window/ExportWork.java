@@ -29,18 +29,11 @@ final class ExportWork {
     private final Desk desk;
     private final Dialogs dialogs;
     private final Component owner;
-    private final DocumentWork documents;
     private final Background background;
     private final Runnable handIn;
 
     ExportWork(
-            Desk desk,
-            Dialogs dialogs,
-            Component owner,
-            DocumentWork documents,
-            Background background,
-            Runnable handIn) {
-        this.documents = documents;
+            Desk desk, Dialogs dialogs, Component owner, Background background, Runnable handIn) {
         this.background = background;
         this.desk = desk;
         this.dialogs = dialogs;
@@ -94,7 +87,7 @@ final class ExportWork {
             dialogs.tell("Not exported", "No format was chosen, so nothing was written.");
             return;
         }
-        PhotoFolder photos = documents.photos();
+        PhotoFolder photos = desk.photos().folder();
         background.run(
                 "Exporting the guide",
                 stopped -> written(state, photos, chosen, folder, stopped),

@@ -104,8 +104,7 @@ public final class Workbench {
     }
 
     private Commands commands() {
-        ExportWork exports =
-                new ExportWork(desk, dialogs, frame, documents, background, this::handIn);
+        ExportWork exports = new ExportWork(desk, dialogs, frame, background, this::handIn);
         return new Commands(
                 desk,
                 graph,
@@ -171,7 +170,6 @@ public final class Workbench {
     private Autosave autosave(Home home) {
         return new Autosave(
                 desk,
-                documents::photos,
                 home.journals(),
                 home.later(),
                 failure ->

@@ -25,7 +25,8 @@ final class PictureEncoder {
         return new EncodedPicture(format, bytes, image.getWidth(), image.getHeight());
     }
 
-    private static byte[] bytes(BufferedImage image, PictureFormat format) throws IOException {
+    /** The content of a file with these pixels alone. */
+    static byte[] bytes(BufferedImage image, PictureFormat format) throws IOException {
         ImageWriter writer = ImageIO.getImageWritersByFormatName(format.extension()).next();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (var stream = new MemoryCacheImageOutputStream(out)) {

@@ -2,6 +2,7 @@ package counterstep.export.picture;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.Image;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
@@ -9,6 +10,16 @@ import java.awt.image.BufferedImage;
 /** Turning and scaling; what comes out has no transparency, on white. */
 final class Pixels {
     private Pixels() {}
+
+    /** Any image as pixels in memory; it must be loaded already, as what is copied always is. */
+    static BufferedImage of(Image image) {
+        BufferedImage pixels =
+                blank(Math.max(1, image.getWidth(null)), Math.max(1, image.getHeight(null)));
+        Graphics2D graphics = pixels.createGraphics();
+        graphics.drawImage(image, 0, 0, null);
+        graphics.dispose();
+        return pixels;
+    }
 
     /** Turned clockwise by so many quarters. */
     static BufferedImage turned(BufferedImage image, int quarters) {

@@ -1,5 +1,5 @@
 /**
- * Photos made fit for an export: turned, scaled down, without camera data, numbered. Where a photo
- * stands on the page does not belong here.
+ * Photos examined as they come in, and made fit to be shown and exported: turned, scaled down,
+ * without camera data, numbered. Where a photo stands on the page does not belong here.
  */
 package counterstep.export.picture;
