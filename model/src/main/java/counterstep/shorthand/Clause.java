@@ -47,6 +47,12 @@ record Clause(String words, String facts, String reading, String remark) {
         return new Clause(tidy(said), facts, "", "");
     }
 
+    /** Where the words in a bracket begin that is not closed; -1 where all are. */
+    static int openBracket(String said) {
+        int open = opening(said);
+        return open >= 0 && closing(said, open) < 0 ? open + 1 : -1;
+    }
+
     /** Where the reading or the remark begins; the end where there is none. */
     static int sign(String said) {
         Matcher reading = READING.matcher(said);

@@ -44,18 +44,31 @@ public final class Completions {
         if (completions.typed.isBlank()) {
             return List.of();
         }
-        return Stream.of(completions.verbs(), completions.drives(), completions.items())
-                .flatMap(List::stream)
+        return completions
+                .all(line)
                 .filter(one -> !one.line().strip().equalsIgnoreCase(line.strip()))
                 .limit(MOST)
                 .toList();
     }
 
+    private Stream<Completion> all(String line) {
+        if (line.stripLeading().startsWith(Shorthand.WARNS)) {
+            return SignalCompletions.of(line).stream();
+        }
+        if (Clause.openBracket(typed) >= 0) {
+            return new FactCompletions(procedure, vocabulary).of(start, typed).stream();
+        }
+        List<Completion> tools = ToolCompletions.of(procedure, start, typed);
+        boolean ended = typed.indexOf('(') >= 0 || Clause.sign(typed) < typed.length();
+        if (!tools.isEmpty() || ended || typed.indexOf('"') >= 0) {
+            return tools.stream();
+        }
+        return Stream.of(verbs(), drives(), items()).flatMap(List::stream);
+    }
+
     private static int entryStart(String line) {
-        int start = Cut.lastStart(line);
-        String rest = line.substring(start);
-        boolean into = start == 0 && rest.stripLeading().startsWith(Shorthand.INTO);
-        int from = into ? line.indexOf(Shorthand.INTO) + 1 : start;
+        int start = Math.max(Cut.lastStart(line), TypedLine.bodyStart(line));
+        int from = start;
         while (from < line.length() && line.charAt(from) == ' ') {
             from++;
         }
@@ -84,7 +97,13 @@ public final class Completions {
         return vocabulary.tradeWords().before(phrase).orElse(List.of());
     }
 
-    private static String explained(String phrase, Verb verb) {
+    private String explained(String phrase, Verb verb) {
+        Optional<List<Verb>> series = vocabulary.tradeWords().series(phrase);
+        if (series.isPresent()) {
+            return "means "
+                    + series.get().stream().map(Verb::word).collect(Collectors.joining(", "))
+                    + ", as they fit";
+        }
         String meaning = phrase.equals(verb.word()) ? "" : "means " + verb.word() + "; ";
         return meaning
                 + verb.inverse()

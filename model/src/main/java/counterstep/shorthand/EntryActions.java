@@ -115,7 +115,8 @@ final class EntryActions {
             return List.of();
         }
         KnownItem known = new KnownItem(document.now(), vocabulary);
-        Entry read = known.of(entry).isPresent() ? entry : known.nameFirst(entry);
+        Entry shorter = known.of(entry).isPresent() ? entry : known.nameFirst(entry);
+        Entry read = known.of(shorter).isPresent() ? shorter : entry;
         Optional<Item> there = known.of(read).map(read.sizes()::addedTo);
         Verb first = read.verbs().get(0);
         if (there.isEmpty() && first.stateless()) {

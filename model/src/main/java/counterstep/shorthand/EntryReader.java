@@ -33,12 +33,33 @@ final class EntryReader {
     private final Vocabulary vocabulary;
     private final String said;
     private final Phrase phrase;
+    private final List<String> how;
 
     private EntryReader(Vocabulary vocabulary, String said) {
         this.vocabulary = vocabulary;
         this.said = said;
-        Phrase found = Phrase.find(vocabulary.tradeWords(), words(said));
-        this.phrase = found.verbs().isPresent() ? found : beforeSizes();
+        List<String> words = words(said);
+        Phrase whole = Phrase.find(vocabulary.tradeWords(), words);
+        Phrase found = whole.verbs().isPresent() ? whole : beforeSizes();
+        int how = found.verbs().isPresent() ? words.size() : beforeHow(words);
+        boolean cut = how < words.size();
+        this.phrase = cut ? Phrase.find(vocabulary.tradeWords(), words.subList(0, how)) : found;
+        this.how = cut ? words.subList(how, words.size()) : List.of();
+    }
+
+    /** Where it says how or where, behind the verb: 'lid off by its rim', 'screws in crosswise'. */
+    private int beforeHow(List<String> words) {
+        TradeWords trade = vocabulary.tradeWords();
+        for (int at = 2; at < words.size(); at++) {
+            boolean after = trade.after(words.get(at - 1).toLowerCase(Locale.ROOT)).isPresent();
+            boolean says =
+                    is(words.get(at), WordClass.PREPOSITION)
+                            || is(words.get(at), WordClass.PARTICLE);
+            if (after && says && !words.get(at).equalsIgnoreCase(vocabulary.partOf())) {
+                return at;
+            }
+        }
+        return words.size();
     }
 
     /** 'lid screws in M2 x 6': the verb stands before the sizes at the end. */
@@ -176,7 +197,8 @@ final class EntryReader {
                 verbs,
                 figures.sizes(),
                 String.join(" ", name),
-                String.join(" ", left.subList(end, left.size())),
+                (String.join(" ", left.subList(end, left.size())) + " " + String.join(" ", how))
+                        .strip(),
                 seated || phrase.said().equals("finger-tight"),
                 String.join(" ", phrase.before()),
                 String.join(" ", phrase.after()));

@@ -72,7 +72,8 @@ final class PartFacts implements FactsOf {
         return !holders.isEmpty();
     }
 
-    private static boolean canHold(Item item) {
+    /** Whether an item can hold a part in its place. */
+    static boolean canHold(Item item) {
         return item instanceof FastenerSet
                 || item instanceof ClipSet
                 || item instanceof Tie

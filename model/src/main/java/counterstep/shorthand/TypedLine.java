@@ -44,6 +44,26 @@ record TypedLine(
         return new TypedLine(into, phase, title, Cut.pieces(said), text);
     }
 
+    /** Where what is done begins: behind arrow, phase and title. */
+    static int bodyStart(String line) {
+        int start = blanks(line, 0);
+        start = line.startsWith(Shorthand.INTO, start) ? blanks(line, start + 1) : start;
+        if (phase(line.substring(start)).isPresent()) {
+            start = blanks(line, line.indexOf(':', start) + 1);
+        }
+        int colon = line.indexOf(": ", start);
+        boolean titled = colon > start && !NO_TITLE.matcher(line.substring(start, colon)).find();
+        return titled ? blanks(line, colon + 1) : start;
+    }
+
+    private static int blanks(String line, int from) {
+        int at = from;
+        while (at < line.length() && line.charAt(at) == ' ') {
+            at++;
+        }
+        return at;
+    }
+
     private static Optional<Phase> phase(String words) {
         int colon = words.indexOf(':');
         String first = colon < 0 ? "" : words.substring(0, colon).toLowerCase(Locale.ROOT);

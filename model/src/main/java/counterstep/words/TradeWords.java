@@ -20,6 +20,7 @@ public final class TradeWords {
     private final Map<String, List<Verb>> series;
     private final Map<String, String> facts;
     private final Map<String, String> ofSteps;
+    private final Map<String, Map<String, String>> factsOf = new LinkedHashMap<>();
     private final Map<String, Map<String, String>> sorts = new LinkedHashMap<>();
 
     TradeWords(LanguageFile file) {
@@ -28,6 +29,12 @@ public final class TradeWords {
         series = verbs(file, "typed series");
         facts = meanings(file, "typed facts");
         ofSteps = meanings(file, "typed of a step");
+        for (List<String> row : file.rows("typed facts")) {
+            for (String kind : listed(row.get(2))) {
+                factsOf.computeIfAbsent(kind, any -> new LinkedHashMap<>())
+                        .put(listed(row.get(1)).get(0), row.get(3));
+            }
+        }
         for (List<String> row : file.rows("typed sorts")) {
             Map<String, String> words =
                     sorts.computeIfAbsent(row.get(0), any -> new LinkedHashMap<>());
@@ -96,6 +103,11 @@ public final class TradeWords {
     /** What begins a fact, and which fact that is. */
     public Map<String, String> facts() {
         return Collections.unmodifiableMap(facts);
+    }
+
+    /** The facts that a kind of item has, each with what it says. */
+    public Map<String, String> factsOf(String kind) {
+        return Collections.unmodifiableMap(factsOf.getOrDefault(kind, Map.of()));
     }
 
     /** What a word says of a whole step: 'measured', 'safe to pause'. */

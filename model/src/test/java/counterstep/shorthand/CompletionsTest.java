@@ -61,4 +61,52 @@ final class CompletionsTest {
         assertEquals(List.of(), lines(""));
         assertEquals(List.of(), lines("unplug cell lead; "));
     }
+
+    @Test
+    void anOpenBracketOffersTheFactsOfSuchAThing() {
+        Completion holder = Completions.of(SAMPLE, "cable clamp (he").get(0);
+        assertEquals("cable clamp (held by", holder.line());
+        assertEquals("what keeps it in place: goes first, comes back last", holder.explanation());
+        assertTrue(lines("unplug cell lead (fl").contains("unplug cell lead (flat cable"));
+        assertEquals(List.of("Open: lid (static"), lines("Open: lid (sta"));
+    }
+
+    @Test
+    void aListInBracketsOffersWhatCanStandThere() {
+        assertEquals(
+                List.of("cable clamp (held by clamp screws"), lines("cable clamp (held by cl"));
+        assertEquals(
+                List.of("lid (covers cable clamp, cell lead"),
+                lines("lid (covers cable clamp, cell l"));
+        assertEquals(
+                List.of("lid (covers cable clamp and cell lead"),
+                lines("lid (covers cable clamp and cell l"));
+        assertEquals(6, lines("lid (covers ").size());
+    }
+
+    @Test
+    void behindWithTheListedToolsAreOffered() {
+        Completion driver = Completions.of(SAMPLE, "clamp screws out with dri").get(0);
+        assertTrue(driver.line().startsWith("clamp screws out with "), driver.line());
+        assertTrue(driver.explanation().startsWith("tool, driver"), driver.explanation());
+    }
+
+    @Test
+    void aWarningBeginsWithASignalWord() {
+        assertEquals(List.of("! DANGER ", "! WARNING ", "! CAUTION ", "! NOTICE "), lines("! "));
+        assertEquals(List.of("! WARNING "), lines("!w"));
+        assertEquals(List.of(), lines("! WARNING hot"));
+    }
+
+    @Test
+    void behindATitleTheEntryIsCompleted() {
+        assertEquals("prepare: Off: unplug cell lead", lines("prepare: Off: unplug ce").get(0));
+    }
+
+    @Test
+    void aSeriesIsExplained() {
+        Completion replace = Completions.of(SAMPLE, "repl").get(0);
+        assertEquals("replace ", replace.line());
+        assertEquals("means remove, cut, discard, fit new, as they fit", replace.explanation());
+    }
 }

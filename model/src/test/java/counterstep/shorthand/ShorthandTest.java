@@ -63,6 +63,8 @@ final class ShorthandTest {
             2 aerial cables off             | 2 aerial cables off    | disconnect 2 aerial cables (new item: connector)
             plug the fan lead in            | Plug the fan lead in   | reconnect fan lead (new item: connector)
             lid off                         | Lid off                | remove lid (new item: part)
+            lid off by its rim              | Lid off by its rim     | remove lid by its rim (new item: part)
+            lid screws in crosswise         | Lid screws in crosswise | reinstall 1 × lid screws crosswise (new item: fastener set)
             take the lid off                | Take the lid off       | remove lid (new item: part)
             clip off                        | Clip off               | unclip clip (new item: clip set)
             lay the back shell aside        | Lay the back shell aside | move aside back shell (new item: part)
