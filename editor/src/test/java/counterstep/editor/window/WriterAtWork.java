@@ -14,7 +14,6 @@ import javax.swing.JButton;
 import javax.swing.JFileChooser;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
-import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.finder.JFileChooserFinder;
 
 /** Does the acts of a page in a started window, with real keys and mouse. */
@@ -43,7 +42,7 @@ final class WriterAtWork {
     void does(Act act) {
         done++;
         switch (act.does()) {
-            case "Click" -> click(act.what(), act.then().contains("three times") ? 3 : 1);
+            case "Click" -> click(act.what());
             case "Press" -> press(act.what());
             case "Fill in" -> fill(act);
             case "Type" -> type(act.what());
@@ -52,7 +51,7 @@ final class WriterAtWork {
         window.robot.waitForIdle();
     }
 
-    private void click(String name, int times) {
+    private void click(String name) {
         Component wanted =
                 window.robot
                         .finder()
@@ -65,7 +64,7 @@ final class WriterAtWork {
                                                 && name.equals(
                                                         each.getAccessibleContext()
                                                                 .getAccessibleName()));
-        window.robot.click(wanted, MouseButton.LEFT_BUTTON, times);
+        window.robot.click(wanted);
         until(name + " was clicked", () -> on(() -> !wanted.isShowing() || wanted.isFocusOwner()));
     }
 
