@@ -40,9 +40,12 @@ final class PlanJson {
     private static Map<String, Object> toolChanges(Planned planned) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("page", planned.toolChanges().count());
-        json.put("fewest", Optional.empty());
-        json.put("proved", Optional.empty());
-        json.put("order", Optional.empty());
+        json.put("fewest", planned.best().map(best -> best.fewest().count()));
+        json.put("atLeast", planned.best().map(best -> best.fewest().atLeast()));
+        json.put("proved", planned.best().map(best -> best.fewest().proved()));
+        json.put(
+                "order",
+                planned.best().map(best -> best.order().stream().map(StepId::toString).toList()));
         return json;
     }
 

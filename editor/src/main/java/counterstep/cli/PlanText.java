@@ -1,12 +1,16 @@
 package counterstep.cli;
 
+import counterstep.model.Procedure;
 import counterstep.model.Step;
+import counterstep.model.StepId;
 import counterstep.plan.CriticalPath;
 import counterstep.plan.Durations;
 import counterstep.plan.StepTimes;
+import counterstep.toolchange.FewestToolChanges;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A plan as people read it: a row a step, then the totals; all times in minutes:seconds. */
 final class PlanText {
@@ -64,6 +68,26 @@ final class PlanText {
         lines.add(
                 "%s in page order."
                         .formatted(Amount.of(planned.toolChanges().count(), "tool change")));
+        planned.best().ifPresent(best -> lines.addAll(fewest(best, planned.procedure())));
+        return lines;
+    }
+
+    private static List<String> fewest(Planned.BestOrder best, Procedure procedure) {
+        FewestToolChanges fewest = best.fewest();
+        String proof =
+                fewest.proved()
+                        ? "proved: no order that the links allow has fewer"
+                        : "not proved: no order has fewer than " + fewest.atLeast();
+        List<String> lines = new ArrayList<>();
+        lines.add("Fewest possible: %d, %s.".formatted(fewest.count(), proof));
+        List<StepId> page = procedure.steps().stream().map(Step::id).toList();
+        if (!best.order().equals(page)) {
+            lines.add(
+                    "Steps in that order: "
+                            + best.order().stream()
+                                    .map(step -> String.valueOf(page.indexOf(step) + 1))
+                                    .collect(Collectors.joining(" ")));
+        }
         return lines;
     }
 

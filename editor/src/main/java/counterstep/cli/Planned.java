@@ -4,9 +4,13 @@ import counterstep.links.Precedence;
 import counterstep.model.Procedure;
 import counterstep.model.StepId;
 import counterstep.plan.CriticalPath;
+import counterstep.toolchange.FewestToolChanges;
 import counterstep.toolchange.ToolChanges;
+import counterstep.toolchange.Tooling;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
 
 /**
  * What the plan command prints.
@@ -15,12 +19,24 @@ import java.util.Optional;
  * @param loop one loop in the links, if there is one
  * @param criticalPath times and critical paths; empty with a loop
  * @param toolChanges tool changes in page order
+ * @param best the order of fewest tool changes nearest to the page; empty with a loop
  */
 record Planned(
         Procedure procedure,
         Optional<List<StepId>> loop,
         Optional<CriticalPath> criticalPath,
-        ToolChanges toolChanges) {
+        ToolChanges toolChanges,
+        Optional<BestOrder> best) {
+    private static final long SEARCH_SECONDS = 10;
+
+    /**
+     * The fewest tool changes.
+     *
+     * @param fewest how many, and whether that is proved
+     * @param order the steps
+     */
+    record BestOrder(FewestToolChanges fewest, List<StepId> order) {}
+
     static Planned of(Procedure procedure) {
         Precedence precedence = Precedence.of(procedure);
         Optional<List<StepId>> loop = precedence.loop();
@@ -30,6 +46,14 @@ record Planned(
                 loop.isPresent()
                         ? Optional.empty()
                         : Optional.of(CriticalPath.of(procedure, precedence)),
-                ToolChanges.inPageOrder(procedure));
+                ToolChanges.inPageOrder(procedure),
+                best(procedure, precedence));
+    }
+
+    private static Optional<BestOrder> best(Procedure procedure, Precedence precedence) {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(SEARCH_SECONDS);
+        BooleanSupplier late = () -> System.nanoTime() > end;
+        return FewestToolChanges.of(procedure, precedence, Tooling.of(procedure), late)
+                .map(fewest -> new BestOrder(fewest, fewest.nearestToPage(late)));
     }
 }

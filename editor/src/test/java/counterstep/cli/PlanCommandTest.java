@@ -46,7 +46,8 @@ final class PlanCommandTest {
                         """
                         {"minutes": 3.35, "criticalMinutes": 3.0167,
                          "criticalPaths": [["s1", "s2", "s4"]], "morePaths": false,
-                         "toolChanges": {"page": 0, "fewest": null, "proved": null, "order": null},
+                         "toolChanges": {"page": 0, "fewest": 0, "atLeast": 0, "proved": true,
+                          "order": ["s1", "s2", "s3", "s4"]},
                          "steps": [
                           {"id": "s1", "earliestStart": 0, "earliestFinish": 1.5, "latestStart": 0,
                            "latestFinish": 1.5, "totalFloat": 0, "freeFloat": 0},

@@ -12,6 +12,7 @@ import counterstep.model.Index;
 import counterstep.model.Procedure;
 import counterstep.plan.CriticalPath;
 import counterstep.review.Review;
+import counterstep.toolchange.FewestToolChanges;
 import counterstep.toolchange.ToolChanges;
 import counterstep.toolchange.Tooling;
 import java.util.Map;
@@ -31,6 +32,7 @@ import java.util.Optional;
  * @param tooling the tool of every action
  * @param toolChanges tool changes in page order
  * @param mirror where steps stand
+ * @param fewest the fewest tool changes; empty while they are being worked out, and with a loop
  * @param fixes what mends which finding; empty while it is being worked out
  */
 public record Analysis(
@@ -45,6 +47,7 @@ public record Analysis(
         Tooling tooling,
         ToolChanges toolChanges,
         MirrorLayout mirror,
+        Optional<FewestToolChanges> fewest,
         Optional<Map<Finding, Fix>> fixes) {
     /** Copies the fixes. */
     public Analysis {
@@ -80,11 +83,12 @@ public record Analysis(
                 tooling,
                 toolChanges,
                 mirror,
+                fewest,
                 fixes);
     }
 
-    /** This analysis with the fixes, which are worked out last. */
-    Analysis withFixes(Map<Finding, Fix> found) {
+    /** This analysis with what is worked out last. */
+    Analysis withLast(Optional<FewestToolChanges> changes, Map<Finding, Fix> found) {
         return new Analysis(
                 generation,
                 renewing,
@@ -97,6 +101,7 @@ public record Analysis(
                 tooling,
                 toolChanges,
                 mirror,
+                changes,
                 Optional.of(found));
     }
 

@@ -14,7 +14,7 @@ import javax.swing.SwingUtilities;
 /**
  * Examines documents one after the other on one worker thread. A document that is overtaken by a
  * newer one is given up between two stages, and its result is never told. Each result is told
- * twice: at once without fixes, and again with the fixes, which take longest.
+ * twice: at once, and again with the fewest tool changes and the fixes, which take longest.
  */
 public final class Analyst {
     private static final Logger LOG = Logger.getLogger(Analyst.class.getName());
@@ -70,7 +70,7 @@ public final class Analyst {
             Optional<Analysis> result =
                     Stages.run(procedure, generation, () -> overtaken(generation));
             result.ifPresent(first -> teller.execute(() -> tell(first)));
-            result.flatMap(first -> Stages.fixes(first, () -> overtaken(generation)))
+            result.flatMap(first -> Stages.last(first, () -> overtaken(generation)))
                     .ifPresent(whole -> teller.execute(() -> tell(whole)));
         } catch (RuntimeException failure) {
             LOG.log(Level.SEVERE, "an analysis failed", failure);

@@ -11,6 +11,7 @@ import counterstep.model.Procedure;
 import counterstep.plan.CriticalPath;
 import counterstep.review.Fixes;
 import counterstep.review.Review;
+import counterstep.toolchange.FewestToolChanges;
 import counterstep.toolchange.ToolChanges;
 import counterstep.toolchange.Tooling;
 import java.util.LinkedHashMap;
@@ -21,6 +22,9 @@ import java.util.function.Supplier;
 
 /** The stages of an analysis, in order of cost; given up between two of them when overtaken. */
 final class Stages {
+    /** A drawing of hundreds of steps may have no proof; fixes shall not wait for it. */
+    private static final long SEARCH_NANOSECONDS = 2_000_000_000L;
+
     private final BooleanSupplier overtaken;
 
     private Stages(BooleanSupplier overtaken) {
@@ -63,16 +67,32 @@ final class Stages {
                 tooling,
                 changes,
                 mirror,
+                Optional.empty(),
                 Optional.empty());
     }
 
-    /** Adds the fixes; empty if a newer document overtook this one meanwhile. */
-    static Optional<Analysis> fixes(Analysis analysis, BooleanSupplier overtaken) {
+    /**
+     * Adds the fewest tool changes and the fixes, which take longest; empty if a newer document
+     * overtook this one meanwhile.
+     */
+    static Optional<Analysis> last(Analysis analysis, BooleanSupplier overtaken) {
         try {
-            return Optional.of(analysis.withFixes(new Stages(overtaken).fixes(analysis)));
+            Stages stages = new Stages(overtaken);
+            return Optional.of(analysis.withLast(stages.fewest(analysis), stages.fixes(analysis)));
         } catch (Overtaken givenUp) {
             return Optional.empty();
         }
+    }
+
+    private Optional<FewestToolChanges> fewest(Analysis analysis) {
+        long end = System.nanoTime() + SEARCH_NANOSECONDS;
+        return stage(
+                () ->
+                        FewestToolChanges.of(
+                                analysis.procedure(),
+                                analysis.precedence(),
+                                analysis.tooling(),
+                                () -> overtaken.getAsBoolean() || System.nanoTime() > end));
     }
 
     private Map<Finding, Fix> fixes(Analysis analysis) {

@@ -21,6 +21,7 @@ final class ActionBar extends JPanel {
         JPanel right = new JPanel(new FlowLayout(FlowLayout.TRAILING, 4, 10));
         right.setOpaque(false);
         right.add(button(commands.drawCounterstep(), "Draw counterstep", "word"));
+        right.add(button(commands.fewest(), "Fewest tool changes", "word"));
         right.add(button(commands.export(), "Export guide", "main"));
         JPanel middle = new JPanel(new BorderLayout());
         middle.setOpaque(false);

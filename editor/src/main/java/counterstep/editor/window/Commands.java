@@ -56,6 +56,7 @@ final class Commands {
     private Action acceptProposed;
     private Action dropAsTold;
     private Action drawCounterstep;
+    private Action fewest;
 
     Commands(
             Desk desk,
@@ -65,6 +66,7 @@ final class Commands {
             Panels panels,
             PanelDock dock,
             FixWork fixes,
+            PlanWork plans,
             Runnable quit,
             Runnable keys,
             Runnable quickLine,
@@ -78,6 +80,8 @@ final class Commands {
         edits(graph, find, clipboard);
         drawing(graph, quickLine, panels.blocks()::keep);
         checks(panels.findings(), dock, fixes);
+        begin("Plan");
+        fewest = add("Fewest tool changes…", "ctrl G", plans::fewestToolChanges);
         begin("Review");
         add("Set standing…", "ctrl T", standing);
         view(graph);
@@ -324,6 +328,10 @@ final class Commands {
 
     Action drawCounterstep() {
         return drawCounterstep;
+    }
+
+    Action fewest() {
+        return fewest;
     }
 
     Action addStep() {

@@ -8,6 +8,7 @@ import counterstep.model.Numbers;
 import counterstep.model.Revision;
 import counterstep.model.Tried;
 import counterstep.plan.Durations;
+import counterstep.toolchange.FewestToolChanges;
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
 import java.util.List;
@@ -96,7 +97,14 @@ final class StatusLine extends JPanel implements Background.Board {
                         steps == 1 ? "1 step" : steps + " steps",
                         Numbers.minutesAndSeconds(Durations.total(analysis.procedure())) + " min:s",
                         critical,
-                        changes == 1 ? "1 tool change" : changes + " tool changes"));
+                        (changes == 1 ? "1 tool change" : changes + " tool changes")
+                                + analysis.fewest().map(StatusLine::fewest).orElse("")));
+    }
+
+    private static String fewest(FewestToolChanges fewest) {
+        return fewest.proved()
+                ? ", fewest possible " + fewest.count()
+                : ", fewest found " + fewest.count() + " (at least " + fewest.atLeast() + ")";
     }
 
     private void describe() {

@@ -113,6 +113,7 @@ public final class Workbench {
                 panels,
                 dock,
                 new FixWork(desk, frame, dialogs, background, this::handIn),
+                new PlanWork(desk, frame, dialogs, background, this::handIn),
                 this::close,
                 this::showKeys,
                 quickLine::enter,

@@ -1,0 +1,83 @@
+package counterstep.editor.window;
+
+import static counterstep.editor.window.StartedWindow.until;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import counterstep.editor.remembered.PreferencesInMemory;
+import counterstep.model.Procedure;
+import counterstep.testing.Samples;
+import counterstep.toolchange.ToolChanges;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.assertj.swing.finder.WindowFinder;
+import org.assertj.swing.fixture.DialogFixture;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One key shows the order of fewest tool changes; it is taken as one edit, and undone as one. */
+final class FewestToolChangesTest {
+    @TempDir private Path folder;
+
+    private StartedWindow window;
+
+    private void open(String sample) throws IOException {
+        Path file = folder.resolve("sample.procedure.json");
+        Files.copy(Samples.file(sample), file);
+        window =
+                new StartedWindow(
+                        new PreferencesInMemory(), folder.resolve("data"), Optional.of(file));
+        window.untilOpen(file);
+    }
+
+    @AfterEach
+    void close() {
+        window.cleanUp();
+    }
+
+    private Procedure procedure() {
+        return window.ofDesk(desk -> desk.state().procedure());
+    }
+
+    private int changes() {
+        return ToolChanges.inPageOrder(procedure()).count();
+    }
+
+    @Test
+    void theOrderIsShownTakenAndUndone() throws IOException {
+        open(Samples.STICK_UNIT);
+        Procedure before = procedure();
+        int now = changes();
+        window.control(KeyEvent.VK_G);
+        DialogFixture dialog = WindowFinder.findDialog("Fewest tool changes").using(window.robot);
+        String words = dialog.textBox("what will change").text();
+        assertTrue(words.contains("that is proved"), words);
+        dialog.button("Apply").click();
+        until("the page has another order", () -> !procedure().equals(before));
+        int fewest = changes();
+        assertTrue(fewest < now, () -> fewest + " against " + now);
+        until(
+                "the status line tells it",
+                () ->
+                        window.frame
+                                .label("totals")
+                                .text()
+                                .contains(fewest + " tool changes, fewest possible " + fewest));
+        window.control(KeyEvent.VK_Z);
+        until("it is undone", () -> procedure().equals(before));
+    }
+
+    @Test
+    void aPageThatHasThemAlreadyIsLeftAsItIs() throws IOException {
+        open(Samples.SUPPLY_FAN);
+        Procedure before = procedure();
+        window.control(KeyEvent.VK_G);
+        String words = window.answer("OK");
+        assertTrue(words.contains("Fewest possible: " + changes()), words);
+        assertEquals(before, procedure());
+    }
+}

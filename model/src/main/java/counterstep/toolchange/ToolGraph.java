@@ -1,0 +1,139 @@
+package counterstep.toolchange;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Jobs in a partial order, each with the tools it takes up one after the other. A job of one tool
+ * is free while that tool is in hand; one of several tools ends with its last in hand.
+ */
+final class ToolGraph {
+    private final int tools;
+    private final int[][] words;
+    private final Places[] before;
+    private final Places[] after;
+    private final int[][] previous;
+    private final int[][] next;
+
+    /**
+     * @param tools how many there are
+     * @param words the tools of each job in turn, at least one, no two like ones in succession
+     * @param before all jobs that each must follow, not only the nearest
+     */
+    ToolGraph(int tools, int[][] words, Places[] before) {
+        this.tools = tools;
+        this.words = words;
+        this.before = before;
+        int size = words.length;
+        after = new Places[size];
+        for (int job = 0; job < size; job++) {
+            after[job] = Places.below(size);
+        }
+        for (int job = 0; job < size; job++) {
+            for (int one = before[job].next(0); one >= 0; one = before[job].next(one + 1)) {
+                after[one].add(job);
+            }
+        }
+        previous = nearest(before, after);
+        next = nearest(after, before);
+    }
+
+    private ToolGraph(ToolGraph turned, int[][] words) {
+        this.tools = turned.tools;
+        this.words = words;
+        before = turned.after;
+        after = turned.before;
+        previous = turned.next;
+        next = turned.previous;
+    }
+
+    /** Of all on one side, those with none between. */
+    private static int[][] nearest(Places[] side, Places[] other) {
+        int[][] near = new int[side.length][];
+        for (int job = 0; job < side.length; job++) {
+            List<Integer> found = new ArrayList<>();
+            for (int one = side[job].next(0); one >= 0; one = side[job].next(one + 1)) {
+                Places between = other[one].copy();
+                between.retainAll(side[job]);
+                if (between.next(0) < 0) {
+                    found.add(one);
+                }
+            }
+            near[job] = found.stream().mapToInt(Integer::intValue).toArray();
+        }
+        return near;
+    }
+
+    /** The same looked at from its end: as many changes, in the reverse of each order. */
+    ToolGraph reversed() {
+        int[][] turned = new int[words.length][];
+        for (int job = 0; job < words.length; job++) {
+            int[] word = words[job];
+            turned[job] = new int[word.length];
+            for (int at = 0; at < word.length; at++) {
+                turned[job][at] = word[word.length - 1 - at];
+            }
+        }
+        return new ToolGraph(this, turned);
+    }
+
+    /** The jobs that are kept, under new numbers in the same order. */
+    ToolGraph only(int[] kept) {
+        int[][] theirs = new int[kept.length][];
+        Places[] theirBefore = new Places[kept.length];
+        for (int job = 0; job < kept.length; job++) {
+            theirs[job] = words[kept[job]];
+            theirBefore[job] = Places.below(kept.length);
+            for (int one = 0; one < kept.length; one++) {
+                if (before[kept[job]].has(kept[one])) {
+                    theirBefore[job].add(one);
+                }
+            }
+        }
+        return new ToolGraph(tools, theirs, theirBefore);
+    }
+
+    int size() {
+        return words.length;
+    }
+
+    int tools() {
+        return tools;
+    }
+
+    int[] word(int job) {
+        return words[job];
+    }
+
+    boolean single(int job) {
+        return words[job].length == 1;
+    }
+
+    int first(int job) {
+        return words[job][0];
+    }
+
+    int last(int job) {
+        return words[job][words[job].length - 1];
+    }
+
+    /** All that must come before a job. */
+    Places before(int job) {
+        return before[job];
+    }
+
+    /** All that must come after a job. */
+    Places after(int job) {
+        return after[job];
+    }
+
+    /** Those directly before a job. */
+    int[] previous(int job) {
+        return previous[job];
+    }
+
+    /** Those directly after a job. */
+    int[] next(int job) {
+        return next[job];
+    }
+}
