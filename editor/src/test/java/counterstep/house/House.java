@@ -25,14 +25,15 @@ final class House {
                     "editor.bench",
                     "editor.timetable",
                     "editor.blocks",
-                    "editor.preview");
+                    "editor.preview",
+                    "editor.text");
 
     /** From the ground up; a package imports lower floors only. */
     static final List<List<String>> FLOORS =
             List.of(
                     List.of("model", "input"),
-                    List.of("edit", "find", "handbook", "links", "words", "json"),
-                    List.of("ledger", "mending", "plan", "toolchange", "store", "excerpt"),
+                    List.of("edit", "handbook", "links", "words", "json"),
+                    List.of("find", "ledger", "mending", "plan", "toolchange", "store", "excerpt"),
                     List.of("mirror", "implied", "check", "shorthand"),
                     List.of(
                             "check.completeness",

@@ -1,5 +1,5 @@
 /**
- * Which steps some words lead to. What is wrong with a step, and how it is shown, do not belong
- * here.
+ * What is found by words: steps, places in their texts, terms; and other words put there. How it is
+ * shown does not belong here.
  */
 package counterstep.find;

@@ -43,7 +43,12 @@ public final class HandIn {
         }
     }
 
-    static HandIn attach(JTextComponent field, Runnable changed) {
+    /**
+     * Watches a field from now on.
+     *
+     * @param changed makes an edit of what was typed
+     */
+    public static HandIn attach(JTextComponent field, Runnable changed) {
         HandIn handIn = new HandIn(changed);
         field.putClientProperty(KEY, handIn);
         field.getDocument().addDocumentListener(new Typing(handIn::type));
@@ -76,7 +81,21 @@ public final class HandIn {
         typed = false;
     }
 
-    private void handIn() {
+    /** Changes the text without counting it as typed. */
+    public void quietly(Runnable change) {
+        boolean before = muted;
+        muted = true;
+        change.run();
+        muted = before;
+    }
+
+    /** Whether something is typed that is not handed in. */
+    public boolean typed() {
+        return typed;
+    }
+
+    /** Hands in now what was typed. */
+    public void handIn() {
         pause.stop();
         if (typed) {
             typed = false;

@@ -20,6 +20,15 @@ public final class KeyPress {
         bind(component, component.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW), key, act);
     }
 
+    /** While the focus is in the component or in one within it. */
+    public static void within(JComponent component, String key, Runnable act) {
+        bind(
+                component,
+                component.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT),
+                key,
+                act);
+    }
+
     private static void bind(JComponent component, InputMap keys, String key, Runnable act) {
         keys.put(KeyStroke.getKeyStroke(key), key);
         component

@@ -10,6 +10,7 @@ import counterstep.editor.items.ItemsPanel;
 import counterstep.editor.preview.PreviewPanel;
 import counterstep.editor.remembered.Arrangement;
 import counterstep.editor.remembered.Side;
+import counterstep.editor.text.TextPanel;
 import counterstep.editor.timetable.TimetablePanel;
 import java.util.List;
 
@@ -34,7 +35,8 @@ final class Panels {
                         new Housed(Side.BELOW, new BenchPanel(desk)),
                         new Housed(Side.BELOW, new TimetablePanel(desk)),
                         new Housed(Side.BELOW, blocks),
-                        new Housed(Side.BELOW, preview));
+                        new Housed(Side.BELOW, preview),
+                        new Housed(Side.BELOW, new TextPanel(desk)));
     }
 
     /** All of them, in the order of the list. */
