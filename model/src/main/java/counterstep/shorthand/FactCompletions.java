@@ -59,13 +59,15 @@ final class FactCompletions {
         String thing = typed.substring(0, open - 1).strip();
         String piece = facts.substring(facts.lastIndexOf(';') + 1).stripLeading();
         FactWords said = FactWords.of(piece, trade);
-        if (NAMES.contains(said.fact())) {
-            return items(start + typed, said);
-        }
         Matcher last = LAST.matcher(facts);
         String begun = last.find() ? last.group(1) : "";
         String before = start + typed.substring(0, typed.length() - begun.length());
-        return facts(before, begun.toLowerCase(Locale.ROOT), kind(thing));
+        boolean listed = NAMES.contains(said.fact());
+        List<Completion> names = listed ? items(start + typed, said) : List.of();
+        boolean another = !listed || said.rest().contains(",") && !begun.isEmpty();
+        List<Completion> others =
+                another ? facts(before, begun.toLowerCase(Locale.ROOT), kind(thing)) : List.of();
+        return Stream.concat(names.stream(), others.stream()).toList();
     }
 
     /** The kind of the thing that the bracket follows. */

@@ -82,6 +82,9 @@ final class CompletionsTest {
                 List.of("lid (covers cable clamp and cell lead"),
                 lines("lid (covers cable clamp and cell l"));
         assertEquals(6, lines("lid (covers ").size());
+        assertTrue(
+                lines("lid (held by clamp screws, cov")
+                        .contains("lid (held by clamp screws, covers"));
     }
 
     @Test

@@ -4,7 +4,6 @@ import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.PlainText;
 import counterstep.shorthand.Completion;
 import java.awt.BorderLayout;
-import java.awt.Dimension;
 import java.awt.Point;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -21,7 +20,9 @@ import javax.swing.JLayeredPane;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JRootPane;
+import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
 import javax.swing.SwingUtilities;
 
 /**
@@ -31,8 +32,11 @@ import javax.swing.SwingUtilities;
 final class DropDown {
     private static final int GAP = 2;
 
+    /** Margins and the name of the key beside what is said, in pixels. */
+    private static final int BESIDE = 84;
+
     private final JComponent field;
-    private final JLabel says = PlainText.in(new JLabel());
+    private final JTextArea says = PlainText.in(new JTextArea());
     private final JLabel key = new JLabel("Enter");
     private final DefaultListModel<Completion> offered = new DefaultListModel<>();
     private final JList<Completion> list = new JList<>(offered);
@@ -42,6 +46,12 @@ final class DropDown {
     DropDown(JComponent field, Consumer<Completion> take) {
         this.field = field;
         says.setName("quick line says");
+        says.setEditable(false);
+        says.setFocusable(false);
+        says.setOpaque(false);
+        says.setBorder(BorderFactory.createEmptyBorder());
+        says.setLineWrap(true);
+        says.setWrapStyleWord(true);
         list.setName("quick line completions");
         list.getAccessibleContext().setAccessibleName("Completions");
         list.setFocusable(false);
@@ -84,7 +94,6 @@ final class DropDown {
     /** Says what Enter will do, and comes up. */
     void tell(String sentence) {
         says.setText(sentence);
-        says.setToolTipText(sentence);
         JRootPane root = SwingUtilities.getRootPane(field);
         if (root != null && sheet.getParent() == null) {
             SwingUtilities.updateComponentTreeUI(sheet);
@@ -129,10 +138,12 @@ final class DropDown {
         }
         JLayeredPane over = root.getLayeredPane();
         Point under = SwingUtilities.convertPoint(field, 0, field.getHeight() + GAP, over);
-        Dimension size = sheet.getPreferredSize();
         int room = over.getWidth() - under.x - 8;
-        int width = Math.min(room, Math.max(field.getWidth(), size.width));
-        sheet.setBounds(under.x, under.y, width, size.height);
+        int wide = says.getFontMetrics(says.getFont()).stringWidth(says.getText());
+        int least = Math.max(wide, list.isVisible() ? list.getPreferredSize().width : 0);
+        int width = Math.min(room, Math.max(field.getWidth(), least + BESIDE));
+        says.setSize(width - BESIDE, 1); // so that it knows how many lines it needs
+        sheet.setBounds(under.x, under.y, width, sheet.getPreferredSize().height);
         sheet.revalidate();
         sheet.repaint();
     }
@@ -146,6 +157,7 @@ final class DropDown {
             top.setBorder(BorderFactory.createEmptyBorder(6, 12, 6, 12));
             key.putClientProperty("FlatLaf.styleClass", "small");
             top.add(says, BorderLayout.CENTER);
+            key.setVerticalAlignment(SwingConstants.TOP);
             top.add(key, BorderLayout.LINE_END);
             add(top, BorderLayout.NORTH);
             add(list, BorderLayout.CENTER);

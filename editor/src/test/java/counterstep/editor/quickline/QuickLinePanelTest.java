@@ -49,14 +49,14 @@ final class QuickLinePanelTest {
     void itSaysWhatEnterWillDoAndTabCompletes() {
         line.enterText("remove 2 x T5 4 mm cable clamp");
         window.frame()
-                .label("quick line says")
+                .textBox("quick line says")
                 .requireText(
                         "new step below 16: remove 2 × T5 4 mm cable clamp screws"
                                 + " (new item: fastener set)");
         keys(KeyEvent.VK_TAB);
         line.requireText("remove 2 clamp screws");
         window.frame()
-                .label("quick line says")
+                .textBox("quick line says")
                 .requireText("new step below 16: remove 2 clamp screws (f6)");
     }
 
@@ -83,7 +83,7 @@ final class QuickLinePanelTest {
     void whatIsTypedIsNeverMarkup() {
         line.enterText("<html><b>lid</b>");
         window.frame()
-                .label("quick line says")
+                .textBox("quick line says")
                 .requireText("new step below 16: '<html><b>lid</b>'");
         keys(KeyEvent.VK_ENTER);
         assertEquals("<html><b>lid</b>", window.procedure().steps().get(16).title());
