@@ -24,6 +24,8 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -79,6 +81,13 @@ public final class TextPanel implements DeskPanel {
                 });
         keys();
         pane.addCaretListener(event -> moved());
+        pane.addFocusListener(
+                new FocusAdapter() {
+                    @Override
+                    public void focusGained(FocusEvent event) {
+                        selectAtCaret(); // a click moves the caret before the focus comes
+                    }
+                });
         desk.onState(state -> whileShown.changed());
     }
 
@@ -162,14 +171,16 @@ public final class TextPanel implements DeskPanel {
         note();
     }
 
-    /** The caret goes to the step that was selected last, if it is not there. */
+    /** The caret goes to the step that was selected last, unless it is in a selected one. */
     private void follow() {
         List<StepId> selected = List.copyOf(desk.state().selection().steps());
-        if (selected.isEmpty() || prose.size() == 0) {
+        if (selected.isEmpty()
+                || prose.size() == 0
+                || selected.contains(prose.step(pane.caret().number()))) {
             return;
         }
         int number = prose.number(selected.get(selected.size() - 1));
-        if (number >= 0 && number != pane.caret().number()) {
+        if (number >= 0) {
             handIn.handIn();
             muted = true;
             pane.moveTo(new Spot(number, TextPart.TITLE, 0));
@@ -188,10 +199,19 @@ public final class TextPanel implements DeskPanel {
             handIn.handIn();
             written = Optional.of(now);
             if (pane.isFocusOwner()) {
-                desk.select(Selection.of(now.step()));
+                selectAtCaret();
             }
         }
         pane.repaint();
+    }
+
+    private void selectAtCaret() {
+        if (prose.size() > 0) {
+            StepId step = prose.step(pane.caret().number());
+            if (!desk.state().selection().steps().contains(step)) {
+                desk.select(Selection.of(step));
+            }
+        }
     }
 
     private Where where() {

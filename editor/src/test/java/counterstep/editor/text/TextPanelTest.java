@@ -13,6 +13,7 @@ import counterstep.model.StepId;
 import counterstep.store.ProcedureFile;
 import counterstep.testing.Samples;
 import java.awt.Dimension;
+import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.function.Supplier;
@@ -182,6 +183,21 @@ final class TextPanelTest {
             assertEquals(Selection.of(SECOND), selected[0]);
             window.onDesk(desk -> desk.select(Selection.of(THIRD)));
             assertEquals(51, caret(window));
+        }
+    }
+
+    @Test
+    void aClickIntoATextFromElsewhereSelectsItsStep() {
+        try (PanelWindow window = opened(pump())) {
+            window.frame().textBox("text find").focus();
+            Rectangle place =
+                    GuiActionRunner.execute(
+                            () -> text(window).target().modelToView2D(25).getBounds());
+            window.frame().robot().click(text(window).target(), place.getLocation());
+            window.frame().robot().waitForIdle();
+            Selection[] selected = new Selection[1];
+            window.onDesk(desk -> selected[0] = desk.state().selection());
+            assertEquals(Selection.of(SECOND), selected[0]);
         }
     }
 
