@@ -115,6 +115,36 @@ final class FewestTurnsTest {
         }
     }
 
+    /** From its end a graph needs as many turns; the two searches share no branch. */
+    @Test
+    void teardownsOfAHundredJobsAreProvedAndNeedAsManyFromTheirEnd() {
+        for (int seed = 0; seed < 40; seed++) {
+            ToolGraph jobs =
+                    seed % 2 == 0
+                            ? TeardownShapes.mirrored(100, 6, 6, seed)
+                            : TeardownShapes.half(100, 6, 6, seed);
+            FewestTurns found = FewestTurns.of(jobs, () -> false);
+            FewestTurns fromEnd = FewestTurns.of(jobs.reversed(), () -> false);
+            assertEquals(found.count(), found.atLeast(), "seed " + seed);
+            assertEquals(found.count(), fromEnd.count(), "seed " + seed);
+            assertEquals(found.count(), turns(jobs, found.order()), "seed " + seed);
+        }
+    }
+
+    private static int turns(ToolGraph graph, List<Integer> order) {
+        Places done = Places.below(graph.size());
+        int changes = 0;
+        int held = -1;
+        for (int job : order) {
+            assertTrue(done.hasAll(graph.before(job)), () -> job + " comes too early");
+            done.add(job);
+            changes += changes(graph.word(job), held);
+            held = graph.last(job);
+        }
+        assertEquals(graph.size(), done.size(), "each job once");
+        return changes;
+    }
+
     @Test
     void aSearchThatIsStoppedClaimsNoProof() {
         Random random = new Random(7);
