@@ -31,7 +31,13 @@ final class KeySheet {
                     },
                     new String[] {"Space and drag", "move the view"},
                     new String[] {"Left, Right", "on the bench, in the timetable: step by step"},
+                    new String[] {"Enter", "in the text: from a title to its text"},
+                    new String[] {"Ctrl+Enter", "in the text: add a step below"},
+                    new String[] {"Ctrl+F, F3", "in the text: find words; replace them"},
                     new String[] {"+, -, 0", "in the timetable: larger, smaller, fit the width"});
+
+    /** So many rows fit on a small screen; what is more stands beside them. */
+    private static final int ROWS = 32;
 
     private KeySheet() {}
 
@@ -58,8 +64,8 @@ final class KeySheet {
 
     private static GridBagConstraints at(int column, int row) {
         GridBagConstraints place = new GridBagConstraints();
-        place.gridx = column;
-        place.gridy = row;
+        place.gridx = column + 2 * (row / ROWS);
+        place.gridy = row % ROWS;
         place.anchor = GridBagConstraints.LINE_START;
         place.insets = new Insets(2, 0, 2, 24);
         return place;
