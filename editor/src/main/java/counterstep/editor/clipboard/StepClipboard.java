@@ -22,15 +22,18 @@ public final class StepClipboard {
 
     private final Desk desk;
     private final Clipboard clipboard;
+    private final PhotoIntake photos;
 
     /**
      * Cuts and copies to a clipboard and pastes from it.
      *
      * @param clipboard the system's, as a rule
+     * @param photos takes what is pasted and is neither steps nor text
      */
-    public StepClipboard(Desk desk, Clipboard clipboard) {
+    public StepClipboard(Desk desk, Clipboard clipboard, PhotoIntake photos) {
         this.desk = desk;
         this.clipboard = clipboard;
+        this.photos = photos;
     }
 
     /** Copies the selected steps; what lies on the clipboard stays where none is selected. */
@@ -53,19 +56,33 @@ public final class StepClipboard {
 
     /**
      * Puts what lies on the clipboard below the selected step, or at the end, and selects it: steps
-     * with what they name; of other text each line as the quick line would read it.
+     * with what they name; of other text each line as the quick line would read it. A copied photo
+     * is added to the selected step.
      *
      * @return the sentence that says why nothing was pasted; empty if something was
      */
     public Optional<String> paste() {
         Transferable contents =
                 clipboard.getContents(null); // the argument is unused, says its page
-        return contents == null ? Optional.of(NOTHING) : paste(contents);
+        if (contents == null) {
+            return Optional.of(NOTHING);
+        }
+        return isPhotoOfSelected(contents) ? Optional.empty() : paste(contents);
     }
 
     /** Puts something that is dropped or pasted below the selected step, or at the end. */
     public Optional<String> paste(Transferable carried) {
         return edit(carried).map(desk::applyAndSelectNew).orElse(Optional.of(NOTHING));
+    }
+
+    /** Adds a photo that is carried alone to the selected step, if one is selected. */
+    private boolean isPhotoOfSelected(Transferable carried) {
+        return edit(carried).isEmpty()
+                && desk.state()
+                        .selection()
+                        .onlyStep()
+                        .filter(step -> photos.add(carried, step))
+                        .isPresent();
     }
 
     private Optional<Edit> edit(Transferable carried) {

@@ -1,6 +1,7 @@
 package counterstep.editor.window;
 
 import counterstep.editor.canvas.StepGraph;
+import counterstep.editor.clipboard.PhotoIntake;
 import counterstep.editor.clipboard.StepClipboard;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskState;
@@ -118,7 +119,11 @@ public final class Workbench {
                 this::showKeys,
                 quickLine::enter,
                 find,
-                new StepClipboard(desk, frame.getToolkit().getSystemClipboard()),
+                new StepClipboard(
+                        desk,
+                        frame.getToolkit().getSystemClipboard(),
+                        new PhotoIntake(
+                                desk, sentence -> dialogs.tell("Photo not added", sentence))),
                 new StandingWork(
                                 desk,
                                 frame,

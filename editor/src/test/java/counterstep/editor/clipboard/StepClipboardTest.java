@@ -54,7 +54,9 @@ final class StepClipboardTest {
         return GuiActionRunner.execute(
                 () -> {
                     Desk desk = Desk.of(procedure);
-                    return new Seat(desk, new StepClipboard(desk, board));
+                    return new Seat(
+                            desk,
+                            new StepClipboard(desk, board, new PhotoIntake(desk, sentence -> {})));
                 });
     }
 

@@ -1,0 +1,135 @@
+package counterstep.editor.clipboard;
+
+import counterstep.edit.AddPhoto;
+import counterstep.edit.Edit;
+import counterstep.edit.Edits;
+import counterstep.edit.FreshIds;
+import counterstep.edit.ShowPhoto;
+import counterstep.editor.desk.Desk;
+import counterstep.export.picture.Original;
+import counterstep.input.BadInput;
+import counterstep.model.Extras;
+import counterstep.model.Photo;
+import counterstep.model.PhotoId;
+import counterstep.model.Procedure;
+import counterstep.model.StepId;
+import counterstep.store.PhotoFile;
+import java.awt.Image;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.Transferable;
+import java.awt.datatransfer.UnsupportedFlavorException;
+import java.io.File;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.SwingWorker;
+
+/** Adds photos that are dropped or pasted to a step; they are examined off the event thread. */
+public final class PhotoIntake {
+    private final Desk desk;
+    private final Consumer<String> refused;
+
+    /** Adds to what lies on a desk; {@code refused} gets the sentence that says why not. */
+    public PhotoIntake(Desk desk, Consumer<String> refused) {
+        this.desk = desk;
+        this.refused = refused;
+    }
+
+    /**
+     * Adds files or one copied image.
+     *
+     * @return whether it carries any; what comes of them is known later
+     */
+    public boolean add(Transferable carried, StepId step) {
+        List<Supplier<Original>> photos = photos(carried);
+        if (!photos.isEmpty()) {
+            new Examination(photos, step).execute();
+        }
+        return !photos.isEmpty();
+    }
+
+    private static List<Supplier<Original>> photos(Transferable carried) {
+        List<Supplier<Original>> photos = new ArrayList<>();
+        if (content(carried, DataFlavor.javaFileListFlavor).orElse("") instanceof List<?> files) {
+            for (Object each : files) {
+                if (each instanceof File file) {
+                    photos.add(() -> Original.of(file.getName(), PhotoFile.read(file.toPath())));
+                }
+            }
+        } else if (content(carried, DataFlavor.imageFlavor).orElse("") instanceof Image image) {
+            photos.add(() -> Original.of(image));
+        }
+        return photos;
+    }
+
+    private static Optional<Object> content(Transferable carried, DataFlavor flavor) {
+        if (!carried.isDataFlavorSupported(flavor)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.ofNullable(carried.getTransferData(flavor));
+        } catch (IOException | UnsupportedFlavorException gone) {
+            return Optional.empty();
+        }
+    }
+
+    private void show(List<Original> originals, StepId step) {
+        Procedure procedure = desk.state().procedure();
+        FreshIds fresh = FreshIds.after(procedure);
+        List<Edit> edits = new ArrayList<>();
+        for (Original original : originals) {
+            desk.photos().add(original);
+            edits.add(
+                    known(procedure, original.fileName())
+                            .<Edit>map(id -> new ShowPhoto(id, step))
+                            .orElseGet(() -> new AddPhoto(photo(fresh.photo(), original), step)));
+        }
+        String name = edits.size() == 1 ? "Add photo" : "Add " + edits.size() + " photos";
+        desk.apply(new Edits(name, edits)).ifPresent(refused);
+    }
+
+    private static Optional<PhotoId> known(Procedure procedure, String file) {
+        return procedure.photos().stream()
+                .filter(photo -> photo.file().equals(file))
+                .map(Photo::id)
+                .findFirst();
+    }
+
+    private static Photo photo(PhotoId id, Original original) {
+        return new Photo(id, original.fileName(), "", "", original.quarterTurns(), Extras.NONE);
+    }
+
+    private final class Examination extends SwingWorker<List<Original>, Void> {
+        private final List<Supplier<Original>> photos;
+        private final StepId step;
+
+        private Examination(List<Supplier<Original>> photos, StepId step) {
+            this.photos = photos;
+            this.step = step;
+        }
+
+        @Override
+        protected List<Original> doInBackground() {
+            return photos.stream().map(Supplier::get).toList();
+        }
+
+        @Override
+        protected void done() {
+            try {
+                show(get(), step);
+            } catch (ExecutionException thrown) {
+                String why =
+                        thrown.getCause() instanceof BadInput bad
+                                ? bad.getMessage()
+                                : "The photo cannot be read";
+                refused.accept(why + ". No photo was added.");
+            } catch (InterruptedException stopped) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+}
