@@ -1,12 +1,16 @@
 #!/usr/bin/env bash
-# Makes docs/pictures: the window on each sample, light and dark. Needs a display, or xvfb.
+# Makes docs/pictures: the window on each sample and every panel, light and dark, at one and two
+# pixels a point. Brings its own display where there is none (Xvfb, openbox).
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")"
-mvn -q -Pquick -DskipTests package
-shoot=(java -Djdk.gtk.version=3 -cp editor/target/test-classes:editor/target/counterstep.jar
-    counterstep.editor.window.Screenshots samples docs/pictures)
-if [ -n "${DISPLAY:-}" ]; then
-    "${shoot[@]}"
-else
-    xvfb-run --auto-servernum --server-args="-screen 0 1600x1000x24" "${shoot[@]}"
+
+own_display=no
+if [ -z "${DISPLAY:-}" ]; then
+    own_display=yes
 fi
+# shellcheck source=gates/display.sh
+. gates/display.sh
+
+mvn -q -Pquick -DskipTests package
+java -Djdk.gtk.version=3 -cp editor/target/test-classes:editor/target/counterstep.jar \
+    counterstep.editor.window.Screenshots samples docs/pictures

@@ -1,60 +1,93 @@
 package counterstep.editor.window;
 
 import counterstep.editor.desk.Desk;
+import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.Selection;
+import counterstep.editor.remembered.Side;
 import counterstep.editor.theme.Theme;
 import counterstep.model.Procedure;
 import counterstep.model.StepId;
 import counterstep.store.ProcedureFile;
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Dimension;
-import java.awt.Graphics2D;
 import java.awt.Robot;
-import java.awt.image.BufferedImage;
-import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
-import javax.imageio.ImageIO;
-import javax.swing.JComponent;
 import javax.swing.JMenu;
 import javax.swing.JMenuItem;
+import javax.swing.JTabbedPane;
 import javax.swing.SwingUtilities;
 
-/**
- * Makes the pictures of the panels in the row below, light and dark, in a large and a small window.
- */
+/** Makes the pictures of the panels, each at its side of the window, light and dark. */
 final class PanelPictures {
-    private static final List<String> PANELS = List.of("On the bench", "Timetable");
-    private static final List<Dimension> SIZES =
-            List.of(new Dimension(1440, 900), new Dimension(1100, 700));
+    /** Panels that show a procedure without faults best: it has photos. */
+    private static final List<String> OF_THE_FAN = List.of("Photos", "Preview", "Text", "Blocks");
 
-    private PanelPictures() {}
+    private static final Dimension LARGE = new Dimension(1440, 900);
+    private static final Dimension SMALL = new Dimension(1100, 700);
+    private static final List<String> IN_A_SMALL_WINDOW = List.of("On the bench", "Timetable");
 
-    /** Writes one picture a panel, theme and size. */
-    static void write(Path sample, String step, Path pictures) throws Exception {
+    private final Path samples;
+    private final Path pictures;
+
+    PanelPictures(Path samples, Path pictures) {
+        this.samples = samples;
+        this.pictures = pictures;
+    }
+
+    /** Writes the pictures of all panels. */
+    void write() throws Exception {
         for (Theme theme : Theme.values()) {
-            for (Dimension size : SIZES) {
-                Workbench window = opened(theme, sample, size);
-                for (String panel : PANELS) {
-                    BufferedImage picture = picture(window, panel, step);
-                    String name =
-                            "%s-%s-%d.png"
-                                    .formatted(
-                                            panel.toLowerCase(Locale.ROOT).replace(' ', '-'),
-                                            theme.name().toLowerCase(Locale.ROOT),
-                                            size.width);
-                    save(picture, pictures.resolve(name));
-                }
-                SwingUtilities.invokeAndWait(window.frame()::dispose);
+            write(theme, "orrin-c4-stick-unit-hurried", "s16", false);
+            write(theme, "bench-supply-fan", "s5", true);
+            Workbench small = opened(theme, "orrin-c4-stick-unit-hurried", SMALL);
+            for (String panel : IN_A_SMALL_WINDOW) {
+                choose(small, panel, "s16");
+                Picture.writeSmall(
+                        small.frame().getRootPane(), pictures, name(panel, theme) + "-1100");
             }
+            SwingUtilities.invokeAndWait(small.frame()::dispose);
         }
     }
 
-    private static Workbench opened(Theme theme, Path sample, Dimension size) throws Exception {
-        Procedure procedure = ProcedureFile.read(sample);
+    private void write(Theme theme, String sample, String step, boolean fan) throws Exception {
+        Workbench window = opened(theme, sample, LARGE);
+        for (String panel : names()) {
+            if (OF_THE_FAN.contains(panel) == fan) {
+                choose(window, panel, step);
+                if (panel.equals("Preview")) {
+                    new Robot().delay(5000); // the page comes from another toolkit
+                }
+                Picture.write(sideOf(window, panel), pictures, name(panel, theme));
+            }
+        }
+        SwingUtilities.invokeAndWait(window.frame()::dispose);
+    }
+
+    private static String name(String panel, Theme theme) {
+        return panel.toLowerCase(Locale.ROOT).replace(' ', '-')
+                + "-"
+                + theme.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static List<String> names() throws Exception {
+        List<String> names = new ArrayList<>();
+        SwingUtilities.invokeAndWait(
+                () ->
+                        new Panels(Desk.of(DocumentWork.blank()))
+                                .all().stream().map(DeskPanel::title).forEach(names::add));
+        return names;
+    }
+
+    private Workbench opened(Theme theme, String sample, Dimension size) throws Exception {
+        Path file = samples.resolve(sample + ".procedure.json");
+        Procedure procedure = ProcedureFile.read(file);
         CountDownLatch analysed = new CountDownLatch(1);
         Workbench[] opened = new Workbench[1];
         SwingUtilities.invokeAndWait(
@@ -62,12 +95,12 @@ final class PanelPictures {
                     theme.show();
                     Desk desk = Desk.of(procedure);
                     opened[0] = new Workbench(desk);
-                    desk.opened(procedure, Optional.of(sample));
+                    desk.opened(procedure, Optional.of(file));
                     opened[0].frame().setSize(size);
                     opened[0].frame().setVisible(true);
                     desk.onAnalysis(
                             analysis -> {
-                                if (!analysis.renewing()) {
+                                if (!analysis.renewing() && analysis.fixes().isPresent()) {
                                     analysed.countDown();
                                 }
                             });
@@ -76,19 +109,12 @@ final class PanelPictures {
         return opened[0];
     }
 
-    private static BufferedImage picture(Workbench window, String panel, String step)
-            throws Exception {
-        Robot robot = new Robot();
-        robot.mouseMove(1599, 999);
+    private static void choose(Workbench window, String panel, String step) throws Exception {
         SwingUtilities.invokeAndWait(
                 () -> {
                     entry(window, panel).doClick();
                     window.select(Selection.of(new StepId(step)));
                 });
-        robot.waitForIdle();
-        BufferedImage[] image = new BufferedImage[1];
-        SwingUtilities.invokeAndWait(() -> image[0] = painted(window.frame().getRootPane()));
-        return image[0];
     }
 
     private static JMenuItem entry(Workbench window, String panel) {
@@ -102,16 +128,28 @@ final class PanelPictures {
                 .orElseThrow();
     }
 
-    private static BufferedImage painted(JComponent root) {
-        BufferedImage image =
-                new BufferedImage(root.getWidth(), root.getHeight(), BufferedImage.TYPE_INT_RGB);
-        Graphics2D graphics = image.createGraphics();
-        root.paint(graphics);
-        graphics.dispose();
-        return image;
+    /** The tabs among which a panel is seen, with what stands beside it. */
+    private static Component sideOf(Workbench window, String panel) {
+        return Stream.of(Side.values())
+                .flatMap(side -> tabs(window.frame(), "panels " + side.word()).stream())
+                .filter(tabs -> tabs.getTitleAt(tabs.getSelectedIndex()).startsWith(panel))
+                .map(tabs -> tabs.getName().equals("panels below") ? tabs.getParent() : tabs)
+                .findFirst()
+                .orElseThrow();
     }
 
-    private static void save(BufferedImage image, Path file) throws IOException {
-        ImageIO.write(image, "png", file.toFile());
+    private static Optional<JTabbedPane> tabs(Container within, String name) {
+        for (Component part : within.getComponents()) {
+            if (part instanceof JTabbedPane tabs && name.equals(tabs.getName())) {
+                return Optional.of(tabs);
+            }
+            if (part instanceof Container inner) {
+                Optional<JTabbedPane> found = tabs(inner, name);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -14,11 +14,8 @@ import counterstep.review.Review;
 import counterstep.store.ProcedureFile;
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.Robot;
-import java.awt.image.BufferedImage;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -31,7 +28,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicInteger;
-import javax.imageio.ImageIO;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -61,18 +57,25 @@ public final class Screenshots {
         for (Theme theme : Theme.values()) {
             for (Shot shot : SHOTS) {
                 Path file = samples.resolve(shot.sample() + ".procedure.json");
-                String name = shot.sample() + "-" + theme.name().toLowerCase(Locale.ROOT) + ".png";
-                write(picture(theme, file, shot.step()), pictures.resolve(name));
+                String name = shot.sample() + "-" + theme.name().toLowerCase(Locale.ROOT);
+                JFrame window = window(theme, file, shot.step());
+                if (shot.sample().endsWith("hurried")) {
+                    Picture.write(window.getRootPane(), pictures, name);
+                } else {
+                    Picture.writeSmall(window.getRootPane(), pictures, name);
+                }
+                SwingUtilities.invokeAndWait(window::dispose);
             }
-            String name = "start-" + theme.name().toLowerCase(Locale.ROOT) + ".png";
-            write(startPage(theme, samples), pictures.resolve(name));
+            String name = "start-" + theme.name().toLowerCase(Locale.ROOT);
+            JFrame start = startPage(theme, samples);
+            Picture.write(start.getRootPane(), pictures, name);
+            SwingUtilities.invokeAndWait(start::dispose);
         }
-        PanelPictures.write(
-                samples.resolve("orrin-c4-stick-unit-hurried.procedure.json"), "s16", pictures);
+        new PanelPictures(samples, pictures).write();
         System.exit(0);
     }
 
-    private static BufferedImage startPage(Theme theme, Path samples) throws Exception {
+    private static JFrame startPage(Theme theme, Path samples) throws Exception {
         Instant now = Instant.parse("2026-01-20T14:02:00Z");
         Remembered remembered = new Remembered(new PreferencesInMemory());
         remembered.theme(theme);
@@ -100,9 +103,7 @@ public final class Screenshots {
             SwingUtilities.invokeAndWait(() -> read.set(samplesShown(opened[0].frame())));
         }
         robot.waitForIdle();
-        BufferedImage[] image = new BufferedImage[1];
-        SwingUtilities.invokeAndWait(() -> image[0] = painted(opened[0].frame()));
-        return image[0];
+        return opened[0].frame();
     }
 
     /** How many sample cards say how many steps their sample has. */
@@ -130,7 +131,7 @@ public final class Screenshots {
                         .min(Comparator.naturalOrder()));
     }
 
-    private static BufferedImage picture(Theme theme, Path file, String step) throws Exception {
+    private static JFrame window(Theme theme, Path file, String step) throws Exception {
         Procedure procedure = ProcedureFile.read(file);
         CountDownLatch analysed = new CountDownLatch(1);
         Workbench[] opened = new Workbench[1];
@@ -155,9 +156,7 @@ public final class Screenshots {
         SwingUtilities.invokeAndWait(() -> opened[0].select(selection(procedure, step)));
         SwingUtilities.invokeAndWait(() -> chooseFinding(opened[0].frame(), "In some order"));
         robot.waitForIdle();
-        BufferedImage[] image = new BufferedImage[1];
-        SwingUtilities.invokeAndWait(() -> image[0] = painted(opened[0].frame()));
-        return image[0];
+        return opened[0].frame();
     }
 
     /** Chooses a finding whose words begin so, if there is one: then it shows how it goes wrong. */
@@ -180,22 +179,5 @@ public final class Screenshots {
         StepId id = new StepId(step);
         boolean there = procedure.steps().stream().anyMatch(each -> each.id().equals(id));
         return Selection.of(there ? id : procedure.steps().get(4).id());
-    }
-
-    private static BufferedImage painted(JFrame frame) {
-        BufferedImage image =
-                new BufferedImage(
-                        frame.getRootPane().getWidth(),
-                        frame.getRootPane().getHeight(),
-                        BufferedImage.TYPE_INT_RGB);
-        Graphics2D graphics = image.createGraphics();
-        frame.getRootPane().paint(graphics);
-        graphics.dispose();
-        frame.dispose();
-        return image;
-    }
-
-    private static void write(BufferedImage image, Path file) throws IOException {
-        ImageIO.write(image, "png", file.toFile());
     }
 }
