@@ -28,7 +28,7 @@ public final class StepGraph extends JPanel {
     private final Viewpoint viewpoint = new Viewpoint(pane, cells);
     private final Overview overview = new Overview(cells, viewpoint);
     private final ColumnHeads heads = new ColumnHeads(cells);
-    private final StepPainter steps = new StepPainter(Thumbnails.NONE);
+    private final StepPainter steps;
     private final Rungs rungs = new Rungs();
     private final Feedback feedback = new Feedback(cells, () -> pane.getGraphControl().repaint());
     private final KeptRoutes routes = new KeptRoutes();
@@ -46,6 +46,9 @@ public final class StepGraph extends JPanel {
     public StepGraph(Desk desk) {
         super(new BorderLayout());
         this.desk = desk;
+        steps =
+                new StepPainter(
+                        new DeskThumbnails(desk.photos(), () -> pane.getGraphControl().repaint()));
         this.titles = new TitleEditor(desk, pane, viewpoint);
         this.empty = new EmptyPlaces(desk, cells, () -> pane.getGraphControl().repaint());
         this.commands = new Commands(desk, cells, viewpoint, titles, empty, this::redraw);
