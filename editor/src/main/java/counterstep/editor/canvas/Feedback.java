@@ -97,6 +97,8 @@ final class Feedback {
             moving.steps().stream()
                     .flatMap(step -> scene.card(step).stream())
                     .forEach(card -> outline(graphics, card, moving.right(), moving.down(), 0));
+            graphics.setStroke(new BasicStroke(1));
+            moving.guides().forEach(graphics::draw);
         } else if (shown instanceof Drag.Linking linking) {
             graphics.setStroke(new BasicStroke(2));
             graphics.draw(new Line2D.Double(linking.start(), linking.to()));

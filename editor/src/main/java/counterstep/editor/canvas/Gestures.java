@@ -13,6 +13,7 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Point2D;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.JComponent;
@@ -21,7 +22,7 @@ import javax.swing.SwingUtilities;
 /** Reads the mouse on the graph: select, move, link, band, add, rename. */
 final class Gestures extends MouseAdapter {
     private static final int BEGIN_OF_DRAG = 4;
-    private static final double SNAP = 10;
+    private static final double SNAP = 7;
 
     private final Desk desk;
     private final StepCells cells;
@@ -109,7 +110,7 @@ final class Gestures extends MouseAdapter {
         }
         Set<StepId> moved = desk.state().selection().steps();
         if (moved.contains(step)) {
-            begin(event, new Drag.Moving(moved, 0, 0));
+            begin(event, new Drag.Moving(moved, 0, 0, List.of()));
         }
     }
 
@@ -148,8 +149,12 @@ final class Gestures extends MouseAdapter {
         Point2D at = viewpoint.toScene(event.getPoint());
         Point2D from = viewpoint.toScene(pressedAt.orElseThrow());
         if (drag instanceof Drag.Moving moving) {
-            double right = snapped(moving, at.getX() - from.getX());
-            return new Drag.Moving(moving.steps(), right, at.getY() - from.getY());
+            return Alignment.of(
+                    cells.scene(),
+                    moving.steps(),
+                    at.getX() - from.getX(),
+                    at.getY() - from.getY(),
+                    SNAP / viewpoint.zoom());
         }
         if (drag instanceof Drag.Linking linking) {
             Optional<StepId> target =
@@ -160,22 +165,6 @@ final class Gestures extends MouseAdapter {
             return new Drag.Linking(linking.from(), linking.start(), at, target);
         }
         return new Drag.Band(from, at);
-    }
-
-    /** A step that comes near a column stands in it. */
-    private double snapped(Drag.Moving moving, double right) {
-        double x =
-                moving.steps().stream()
-                        .flatMap(step -> cells.scene().card(step).stream())
-                        .mapToDouble(Card::x)
-                        .min()
-                        .orElse(0);
-        for (double column : new double[] {0, Measures.RIGHT_COLUMN}) {
-            if (Math.abs(x + right - column) < SNAP) {
-                return column - x;
-            }
-        }
-        return right;
     }
 
     @Override

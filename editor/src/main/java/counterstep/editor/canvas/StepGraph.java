@@ -12,6 +12,7 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
@@ -84,6 +85,20 @@ public final class StepGraph extends JPanel {
     /** Fits both columns into the width, the first step at the top. */
     public void fitWidth() {
         viewpoint.fitWidth();
+    }
+
+    /** Makes the whole drawing fit what is seen. */
+    public void fitWhole() {
+        viewpoint.fitWhole();
+    }
+
+    /** Makes the selected steps fit what is seen; all where none is selected. */
+    public void fitSelection() {
+        desk.state().selection().steps().stream()
+                .flatMap(step -> cells.scene().card(step).stream())
+                .map(Card::box)
+                .reduce(Rectangle2D::createUnion)
+                .ifPresentOrElse(viewpoint::fit, viewpoint::fitWhole);
     }
 
     /** Back to 100 %. */

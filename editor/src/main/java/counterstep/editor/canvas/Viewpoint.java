@@ -16,6 +16,11 @@ final class Viewpoint {
     static final double MOST = 3;
     private static final double READABLE = 0.6;
 
+    /** Small things are not brought nearer than this. */
+    private static final double NEAREST = 1.5;
+
+    private static final double ROUND = 24;
+
     private final GraphPane pane;
     private final StepCells cells;
     private final List<Runnable> listeners = new ArrayList<>();
@@ -43,6 +48,25 @@ final class Viewpoint {
                 Math.max(READABLE, Math.min(1, wanted)),
                 new Point2D.Double(bounds.getCenterX(), bounds.getY() - Measures.MARGIN),
                 new Point(viewport().getWidth() / 2, 0));
+    }
+
+    /** Makes the whole drawing fit what is seen. */
+    void fitWhole() {
+        fit(cells.scene().bounds(), 1);
+    }
+
+    /** Makes a stretch of the drawing fit what is seen, and stand in the middle. */
+    void fit(Rectangle2D scene) {
+        fit(scene, NEAREST);
+    }
+
+    private void fit(Rectangle2D scene, double most) {
+        double across = viewport().getWidth() / (scene.getWidth() + 2 * ROUND);
+        double down = viewport().getHeight() / (scene.getHeight() + 2 * ROUND);
+        place(
+                Math.min(most, Math.min(across, down)),
+                new Point2D.Double(scene.getCenterX(), scene.getCenterY()),
+                middle());
     }
 
     /** Zooms by a factor; what lies under that point of the viewport stays there. */

@@ -68,6 +68,11 @@ final class GraphWindow implements AutoCloseable {
         settle();
     }
 
+    void onGraph(Consumer<StepGraph> act) {
+        GuiActionRunner.execute(() -> act.accept(opened.graph()));
+        settle();
+    }
+
     void showProposed(boolean shown) {
         GuiActionRunner.execute(() -> opened.graph().showProposed(shown));
         settle();
