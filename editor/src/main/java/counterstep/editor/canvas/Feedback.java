@@ -25,6 +25,7 @@ final class Feedback {
     private final Runnable changed;
     private Optional<StepId> hovered = Optional.empty();
     private Optional<Drag> drag = Optional.empty();
+    private Optional<StepId> aimed = Optional.empty();
 
     Feedback(StepCells cells, Runnable changed) {
         this.cells = cells;
@@ -51,6 +52,14 @@ final class Feedback {
         changed.run();
     }
 
+    /** The step that would take what is dragged over it. */
+    void aim(Optional<StepId> step) {
+        if (!step.equals(aimed)) {
+            aimed = step;
+            changed.run();
+        }
+    }
+
     /** The handle of the hovered step at a point, from which a link can be dragged. */
     Optional<Point2D> handleAt(Point2D point) {
         return hovered.flatMap(cells.scene()::card).stream()
@@ -75,6 +84,7 @@ final class Feedback {
             hovered.flatMap(scene::card).ifPresent(card -> paintHandles(graphics, card));
         }
         drag.ifPresent(shown -> paint(graphics, scene, shown));
+        aimed.flatMap(scene::card).ifPresent(card -> paintAim(graphics, card));
     }
 
     private static void paintHandles(Graphics2D graphics, Card card) {
@@ -88,6 +98,12 @@ final class Feedback {
             graphics.setStroke(new BasicStroke(2));
             graphics.draw(dot);
         }
+    }
+
+    private static void paintAim(Graphics2D graphics, Card card) {
+        graphics.setColor(Palette.ACCENT.color());
+        graphics.setStroke(new BasicStroke(2.5f));
+        outline(graphics, card, 0, 0, Measures.RING);
     }
 
     private static void paint(Graphics2D graphics, Scene scene, Drag shown) {

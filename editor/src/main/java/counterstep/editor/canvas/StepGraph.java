@@ -38,6 +38,7 @@ public final class StepGraph extends JPanel {
     private final TitleEditor titles;
     private final Commands commands;
     private final Gestures gestures;
+    private final Drops drops;
     private Derived derived = Derived.NOTHING;
     private Optional<Facts> derivedFrom = Optional.empty();
     private String opened = "";
@@ -65,6 +66,8 @@ public final class StepGraph extends JPanel {
         add(pane);
         gestures = new Gestures(desk, cells, pane, viewpoint, feedback, commands, empty);
         gestures.install();
+        drops = new Drops(desk, cells, viewpoint, feedback);
+        drops.install(pane.getGraphControl());
         new Keys(pane.getGraphControl()).install(commands, viewpoint, gestures);
         viewpoint.onChange(heads::repaint);
         viewpoint.onChange(titles::follow);
@@ -161,6 +164,11 @@ public final class StepGraph extends JPanel {
     /** Gives selected steps that were moved, or all, back to the mirror layout. */
     public void returnToMirror() {
         commands.returnToMirror();
+    }
+
+    /** Who takes photos that are dropped onto a step; without one they are refused. */
+    public void onPhotos(PhotoDrop taker) {
+        drops.onPhotos(taker);
     }
 
     /** Scrolls to a step. */

@@ -108,6 +108,7 @@ public final class ItemsPanel implements DeskPanel {
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.addListSelectionListener(event -> chosen(event.getValueIsAdjusting()));
         KeyPress.on(list, "DELETE", this::delete);
+        ItemDrag.from(list);
         JScrollPane scroll = new JScrollPane(list);
         scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         return scroll;

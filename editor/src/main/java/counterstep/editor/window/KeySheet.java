@@ -25,6 +25,10 @@ final class KeySheet {
                     new String[] {"Enter", "on a proposed link, accept it"},
                     new String[] {"Delete", "delete what is selected"},
                     new String[] {"Double click", "add a step; on a title, rename it"},
+                    new String[] {"Escape", "give up a drag"},
+                    new String[] {
+                        "Drag an item", "onto a step: an action; onto the ground: a step"
+                    },
                     new String[] {"Drag from an edge", "link a step to another"},
                     new String[] {
                         "Ctrl and wheel", "on the graph, in the timetable: zoom to the pointer"

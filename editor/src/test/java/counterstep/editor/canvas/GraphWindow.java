@@ -63,6 +63,11 @@ final class GraphWindow implements AutoCloseable {
         return state().procedure();
     }
 
+    /** On the event thread: what lies on the desk, examined or not. */
+    Procedure procedureNow() {
+        return opened.desk().state().procedure();
+    }
+
     void onDesk(Consumer<Desk> act) {
         GuiActionRunner.execute(() -> act.accept(opened.desk()));
         settle();
