@@ -25,6 +25,7 @@ final class House {
                     "editor.bench",
                     "editor.timetable",
                     "editor.blocks",
+                    "editor.photos",
                     "editor.preview",
                     "editor.text");
 

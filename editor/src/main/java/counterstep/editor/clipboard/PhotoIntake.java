@@ -20,6 +20,7 @@ import java.awt.datatransfer.Transferable;
 import java.awt.datatransfer.UnsupportedFlavorException;
 import java.io.File;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,12 +53,28 @@ public final class PhotoIntake {
         return !photos.isEmpty();
     }
 
+    /** Adds photo files. */
+    public void addFiles(List<Path> files, StepId step) {
+        List<Supplier<Original>> photos = new ArrayList<>();
+        files.forEach(file -> photos.add(file(file)));
+        new Examination(photos, step).execute();
+    }
+
+    /** Adds an image that has no file. */
+    public void addImage(Image image, StepId step) {
+        new Examination(List.of(() -> Original.of(image)), step).execute();
+    }
+
+    private static Supplier<Original> file(Path file) {
+        return () -> Original.of(file.toFile().getName(), PhotoFile.read(file));
+    }
+
     private static List<Supplier<Original>> photos(Transferable carried) {
         List<Supplier<Original>> photos = new ArrayList<>();
         if (content(carried, DataFlavor.javaFileListFlavor).orElse("") instanceof List<?> files) {
             for (Object each : files) {
                 if (each instanceof File file) {
-                    photos.add(() -> Original.of(file.getName(), PhotoFile.read(file.toPath())));
+                    photos.add(file(file.toPath()));
                 }
             }
         } else if (content(carried, DataFlavor.imageFlavor).orElse("") instanceof Image image) {

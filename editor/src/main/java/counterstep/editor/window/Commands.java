@@ -173,8 +173,8 @@ final class Commands {
     private void view(StepGraph graph) {
         begin("Window");
         add("Fit width", "ctrl 9", graph::fitWidth);
-        add("Fit the selection", "ctrl 8", graph::fitSelection);
-        add("Fit the whole", "ctrl 7", graph::fitWhole);
+        add("Fit the selection", "ctrl J", graph::fitSelection);
+        add("Fit the whole", "ctrl shift J", graph::fitWhole);
         add("Actual size", "ctrl 0", graph::zoomActual);
         add("Larger", "ctrl EQUALS", () -> graph.zoomBy(ZOOM_STEP));
         add("Smaller", "ctrl MINUS", () -> graph.zoomBy(1 / ZOOM_STEP));

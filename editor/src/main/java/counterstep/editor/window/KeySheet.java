@@ -26,6 +26,8 @@ final class KeySheet {
                     new String[] {"Delete", "delete what is selected"},
                     new String[] {"Double click", "add a step; on a title, rename it"},
                     new String[] {"Escape", "give up a drag"},
+                    new String[] {"Insert, arrows", "on a photo: place a callout, move it"},
+                    new String[] {"Enter, Delete", "on a photo: the next callout; delete it"},
                     new String[] {
                         "Drag an item", "onto a step: an action; onto the ground: a step"
                     },

@@ -2,11 +2,13 @@ package counterstep.editor.window;
 
 import counterstep.editor.bench.BenchPanel;
 import counterstep.editor.blocks.BlocksPanel;
+import counterstep.editor.clipboard.PhotoIntake;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.details.DetailsPanel;
 import counterstep.editor.findings.FindingsPanel;
 import counterstep.editor.items.ItemsPanel;
+import counterstep.editor.photos.PhotosPanel;
 import counterstep.editor.preview.PreviewPanel;
 import counterstep.editor.remembered.Arrangement;
 import counterstep.editor.remembered.Side;
@@ -23,7 +25,7 @@ final class Panels {
     private final PreviewPanel preview;
     private final List<Housed> list;
 
-    Panels(Desk desk) {
+    Panels(Desk desk, PhotoIntake intake) {
         findings = new FindingsPanel(desk);
         blocks = new BlocksPanel(desk);
         preview = new PreviewPanel(desk);
@@ -36,7 +38,8 @@ final class Panels {
                         new Housed(Side.BELOW, new TimetablePanel(desk)),
                         new Housed(Side.BELOW, blocks),
                         new Housed(Side.BELOW, preview),
-                        new Housed(Side.BELOW, new TextPanel(desk)));
+                        new Housed(Side.BELOW, new TextPanel(desk)),
+                        new Housed(Side.BELOW, new PhotosPanel(desk, intake)));
     }
 
     /** All of them, in the order of the list. */

@@ -42,6 +42,7 @@ public final class Workbench {
     private final StepGraph graph;
     private final QuickLinePanel quickLine;
     private final FindBar find;
+    private final PhotoIntake intake;
     private final Panels panels;
     private final PanelDock dock;
     private final Dialogs dialogs = new Dialogs(frame);
@@ -66,7 +67,9 @@ public final class Workbench {
         quickLine.onLeave(graph::requestFocusInWindow);
         find = new FindBar(desk);
         find.onLeave(graph::requestFocusInWindow);
-        panels = new Panels(desk);
+        intake = new PhotoIntake(desk, this::photoRefused);
+        panels = new Panels(desk, intake);
+        graph.onPhotos(new DroppedPhotos(intake));
         panels.findings().onVisit(this::visit);
         panels.findings().onWalk(graph::replay);
         dock = new PanelDock(frame, panels, middle(), graph::requestFocusInWindow);
@@ -104,6 +107,10 @@ public final class Workbench {
                 });
     }
 
+    private void photoRefused(String sentence) {
+        dialogs.tell("Photo not added", sentence);
+    }
+
     private Commands commands() {
         ExportWork exports = new ExportWork(desk, dialogs, frame, background, this::handIn);
         return new Commands(
@@ -119,11 +126,7 @@ public final class Workbench {
                 this::showKeys,
                 quickLine::enter,
                 find,
-                new StepClipboard(
-                        desk,
-                        frame.getToolkit().getSystemClipboard(),
-                        new PhotoIntake(
-                                desk, sentence -> dialogs.tell("Photo not added", sentence))),
+                new StepClipboard(desk, frame.getToolkit().getSystemClipboard(), intake),
                 new StandingWork(
                                 desk,
                                 frame,

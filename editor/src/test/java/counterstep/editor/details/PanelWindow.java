@@ -21,10 +21,15 @@ public final class PanelWindow implements AutoCloseable {
 
     /** Opens a window of that size. */
     public PanelWindow(Procedure procedure, Function<Desk, DeskPanel> panel) {
-        Opened opened = GuiActionRunner.execute(() -> open(procedure, panel));
-        desk = opened.desk();
-        frame = new FrameFixture(robot, opened.frame());
-        frame.show();
+        try {
+            Opened opened = GuiActionRunner.execute(() -> open(procedure, panel));
+            desk = opened.desk();
+            frame = new FrameFixture(robot, opened.frame());
+            frame.show();
+        } catch (RuntimeException failed) {
+            robot.cleanUp(); // else the next test would wait for the screen for ever
+            throw failed;
+        }
     }
 
     private static Opened open(Procedure procedure, Function<Desk, DeskPanel> panel) {

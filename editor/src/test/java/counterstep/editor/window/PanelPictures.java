@@ -1,5 +1,6 @@
 package counterstep.editor.window;
 
+import counterstep.editor.clipboard.PhotoIntake;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.Selection;
@@ -80,9 +81,14 @@ final class PanelPictures {
         List<String> names = new ArrayList<>();
         SwingUtilities.invokeAndWait(
                 () ->
-                        new Panels(Desk.of(DocumentWork.blank()))
-                                .all().stream().map(DeskPanel::title).forEach(names::add));
+                        panels(Desk.of(DocumentWork.blank())).all().stream()
+                                .map(DeskPanel::title)
+                                .forEach(names::add));
         return names;
+    }
+
+    private static Panels panels(Desk desk) {
+        return new Panels(desk, new PhotoIntake(desk, sentence -> {}));
     }
 
     private Workbench opened(Theme theme, String sample, Dimension size) throws Exception {

@@ -49,9 +49,14 @@ final class StartedWindow {
                             return Desk.of(DocumentWork.blank());
                         });
         workbench = GuiActionRunner.execute(() -> new Workbench(desk));
-        GuiActionRunner.execute(() -> workbench.begin(home, file));
         frame = new FrameFixture(robot, workbench.frame());
-        until("the window is there", () -> on(() -> workbench.frame().isActive()));
+        try {
+            GuiActionRunner.execute(() -> workbench.begin(home, file));
+            until("the window is there", () -> on(() -> workbench.frame().isActive()));
+        } catch (RuntimeException | AssertionError failed) {
+            robot.cleanUp(); // else the next test would wait for the screen for ever
+            throw failed;
+        }
         robot.waitForIdle();
     }
 

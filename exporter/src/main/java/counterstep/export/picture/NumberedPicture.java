@@ -27,7 +27,8 @@ public final class NumberedPicture {
             Graphics2D graphics = image.createGraphics();
             graphics.setRenderingHint(
                     RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            callouts.forEach(callout -> draw(graphics, callout, image));
+            callouts.forEach(
+                    callout -> draw(graphics, callout, image.getWidth(), image.getHeight()));
             graphics.dispose();
             return PictureEncoder.encode(image, plain.format());
         } catch (IOException impossible) {
@@ -36,8 +37,9 @@ public final class NumberedPicture {
         }
     }
 
-    private static void draw(Graphics2D graphics, Callout callout, BufferedImage image) {
-        CalloutFigure figure = CalloutFigure.of(callout, image.getWidth(), image.getHeight());
+    /** Draws a callout over a photo of that size whose upper left corner is the origin. */
+    public static void draw(Graphics2D graphics, Callout callout, double width, double height) {
+        CalloutFigure figure = CalloutFigure.of(callout, width, height);
         graphics.setColor(Color.WHITE);
         graphics.fill(CalloutFigure.rim(figure.leader(), figure.radius()));
         graphics.fill(CalloutFigure.rim(figure.disc(), figure.radius()));
