@@ -8,6 +8,7 @@ import counterstep.export.picture.NumberedPicture;
 import counterstep.export.picture.ScaledPhoto;
 import counterstep.model.Callout;
 import counterstep.model.CalloutShape;
+import counterstep.model.ItemId;
 import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -45,6 +46,7 @@ final class PhotoView extends JPanel {
     private List<Callout> shown = List.of();
     private OptionalInt chosen = OptionalInt.empty();
     private CalloutShape shape = CalloutShape.POINT;
+    private Optional<ItemId> onlyItem = Optional.empty();
 
     PhotoView(Listener listener) {
         this.listener = listener;
@@ -64,9 +66,19 @@ final class PhotoView extends JPanel {
         KeyPress.on(this, "DOWN", () -> nudge(0, NUDGE));
     }
 
-    /** Shows a photo, asked for by the pixels of its longer side. */
-    void show(IntFunction<Optional<ScaledPhoto>> asked, List<Callout> numbers) {
+    /**
+     * Shows a photo.
+     *
+     * @param asked gives it by the pixels of its longer side
+     * @param numbers its callouts
+     * @param only the one item that a callout can point at, if there is but one
+     */
+    void show(
+            IntFunction<Optional<ScaledPhoto>> asked,
+            List<Callout> numbers,
+            Optional<ItemId> only) {
         photo = asked;
+        onlyItem = only;
         callouts = numbers;
         shown = numbers;
         if (chosen.isPresent() && chosenCallout().isEmpty()) {
@@ -104,8 +116,15 @@ final class PhotoView extends JPanel {
                         () -> choose(callouts.stream().mapToInt(Callout::number).min()));
     }
 
+    /** What the last one points at, since screws come in sets; else the only thing there is. */
+    private Optional<ItemId> itemOfNext() {
+        return callouts.isEmpty()
+                ? onlyItem
+                : callouts.get(callouts.size() - 1).item().or(() -> onlyItem);
+    }
+
     private void add(double x, double y, double toX, double toY) {
-        List<Callout> more = Placed.added(callouts, shape, x, y, toX, toY);
+        List<Callout> more = Placed.added(callouts, itemOfNext(), shape, x, y, toX, toY);
         chosen = OptionalInt.of(more.get(more.size() - 1).number());
         listener.changed(more, "Add callout");
         listener.chosen();
@@ -247,7 +266,13 @@ final class PhotoView extends JPanel {
             Point2D start = from.get();
             if (made) {
                 return Placed.added(
-                        callouts, shape, start.getX(), start.getY(), at.getX(), at.getY());
+                        callouts,
+                        itemOfNext(),
+                        shape,
+                        start.getX(),
+                        start.getY(),
+                        at.getX(),
+                        at.getY());
             }
             double right = at.getX() - start.getX();
             double down = at.getY() - start.getY();

@@ -21,6 +21,7 @@ import counterstep.model.Action;
 import counterstep.model.Callout;
 import counterstep.model.CalloutShape;
 import counterstep.model.Item;
+import counterstep.model.ItemId;
 import counterstep.model.Photo;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
@@ -216,19 +217,15 @@ public final class PhotosPanel implements DeskPanel {
                     alternative.show(one.alternative());
                     view.show(
                             longest -> desk.photos().scaled(one, longest, view::repaint),
-                            shown().map(StepPhoto::callouts).orElse(List.of()));
+                            shown().map(StepPhoto::callouts).orElse(List.of()),
+                            items().size() == 1 ? Optional.of(items().get(0)) : Optional.empty());
                 });
         renderItem();
     }
 
     private void renderItem() {
         List<Optional<Item>> items = new ArrayList<>(List.of(Optional.empty()));
-        shownStep().stream()
-                .flatMap(in -> in.actions().stream())
-                .map(Action::item)
-                .flatMap(Optional::stream)
-                .distinct()
-                .forEach(id -> items.add(Optional.of(open().item(id))));
+        items().forEach(id -> items.add(Optional.of(open().item(id))));
         Optional<Callout> chosen = view.chosenCallout();
         Optional<Item> at = chosen.flatMap(Callout::item).map(open()::item);
         if (!items.contains(at)) {
@@ -237,6 +234,15 @@ public final class PhotosPanel implements DeskPanel {
         item.offer(items);
         item.show(at);
         item.component().setEnabled(chosen.isPresent());
+    }
+
+    private List<ItemId> items() {
+        return shownStep().stream()
+                .flatMap(in -> in.actions().stream())
+                .map(Action::item)
+                .flatMap(Optional::stream)
+                .distinct()
+                .toList();
     }
 
     private void shapeChosen() {

@@ -13,9 +13,10 @@ import java.util.Optional;
 final class Placed {
     private Placed() {}
 
-    /** One more, with the next number. */
+    /** One more, with the next number, pointing at an item or at none. */
     static List<Callout> added(
             List<Callout> callouts,
+            Optional<ItemId> item,
             CalloutShape shape,
             double x,
             double y,
@@ -31,7 +32,7 @@ final class Placed {
                         within(y),
                         within(shape == CalloutShape.POINT ? x : toX),
                         within(shape == CalloutShape.POINT ? y : toY),
-                        Optional.empty(),
+                        item,
                         Extras.NONE));
         return more;
     }

@@ -204,6 +204,9 @@ final class PhotosPanelTest {
         drag(0.5, 0.5, 0.25, 0.75);
         until("it is moved", () -> callouts().get(0).x() < 0.4);
         assertEquals(0.75, callouts().get(0).y(), 0.03);
+        assertEquals(Optional.of(LID), callouts().get(0).item(), "the only thing there is");
+        window.frame().comboBox("photo.item").selectItem("nothing");
+        until("it is loose", () -> callouts().get(0).item().isEmpty());
         window.frame().comboBox("photo.item").selectItem("lid");
         until("it is tied", () -> callouts().get(0).item().equals(Optional.of(LID)));
         window.frame().comboBox("photo.shape").selectItem("arrow");
