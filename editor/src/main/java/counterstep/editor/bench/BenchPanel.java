@@ -80,7 +80,8 @@ public final class BenchPanel implements DeskPanel {
         JPanel end = new JPanel(new BorderLayout());
         end.setOpaque(false);
         end.setBorder(BorderFactory.createEmptyBorder(0, 16, 0, 16));
-        end.add(after, BorderLayout.LINE_END);
+        after.setHorizontalAlignment(JLabel.TRAILING);
+        end.add(after, BorderLayout.CENTER);
         return Optional.of(end);
     }
 

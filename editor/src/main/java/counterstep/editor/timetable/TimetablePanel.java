@@ -103,7 +103,8 @@ public final class TimetablePanel implements DeskPanel {
         JPanel end = new JPanel(new BorderLayout());
         end.setOpaque(false);
         end.setBorder(BorderFactory.createEmptyBorder(0, 16, 0, 16));
-        end.add(summary, BorderLayout.LINE_END);
+        summary.setHorizontalAlignment(JLabel.TRAILING);
+        end.add(summary, BorderLayout.CENTER);
         return Optional.of(end);
     }
 
