@@ -7,7 +7,6 @@ import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
 import java.nio.file.Path;
-import java.util.Collection;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,7 +14,6 @@ import javax.swing.JButton;
 import javax.swing.JFileChooser;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
-import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.finder.JFileChooserFinder;
 
 /** Does the acts of a page in a started window, with real keys and mouse. */
@@ -48,53 +46,26 @@ final class WriterAtWork {
             case "Press" -> press(act.what());
             case "Fill in" -> fill(act);
             case "Type" -> type(act.what());
-            case "Choose" -> choose(act);
-            case "Number" -> onPhoto(act.what() + " to " + act.what());
-            case "Drag" -> onPhoto(act.what());
             default -> throw new IllegalArgumentException("no act: " + act);
         }
         window.robot.waitForIdle();
     }
 
     private void click(String name) {
-        until(name + " is there", () -> !found(name).isEmpty());
-        Component wanted = found(name).iterator().next();
+        Component wanted =
+                window.robot
+                        .finder()
+                        .find(
+                                window.workbench.frame(),
+                                each ->
+                                        each.isShowing()
+                                                && (each instanceof JTextComponent
+                                                        || each instanceof JButton)
+                                                && name.equals(
+                                                        each.getAccessibleContext()
+                                                                .getAccessibleName()));
         window.robot.click(wanted);
-        until(
-                name + " was clicked",
-                () ->
-                        on(
-                                () ->
-                                        !wanted.isShowing()
-                                                || wanted.isFocusOwner()
-                                                || !window.workbench.frame().isFocused()));
-    }
-
-    private Collection<Component> found(String name) {
-        return window.robot
-                .finder()
-                .findAll(
-                        window.workbench.frame(),
-                        each ->
-                                each.isShowing()
-                                        && (each instanceof JTextComponent
-                                                || each instanceof JButton)
-                                        && name.equals(
-                                                each.getAccessibleContext().getAccessibleName()));
-    }
-
-    private void choose(Act act) {
-        String box = act.then().contains("Next callout") ? "photo.shape" : "photo.item";
-        window.frame.comboBox(box).selectItem(act.what());
-    }
-
-    /** Presses the button at one place of the photo and lets it go at another, or the same. */
-    private void onPhoto(String places) {
-        String[] parts = places.split(", | to ", -1);
-        PhotoAt photo = PhotoAt.last(window);
-        window.robot.pressMouse(photo.view(), photo.at(parts[0], parts[1]));
-        window.robot.moveMouse(photo.view(), photo.at(parts[2], parts[3]));
-        window.robot.releaseMouse(MouseButton.LEFT_BUTTON);
+        until(name + " was clicked", () -> on(() -> !wanted.isShowing() || wanted.isFocusOwner()));
     }
 
     private void press(String key) {
