@@ -70,6 +70,13 @@ final class FloatingPanel {
         }
     }
 
+    /** Comes and goes with the panels of the main window, which keeps the keyboard. */
+    void follow(boolean shown) {
+        window.setAutoRequestFocus(false);
+        show(shown);
+        window.setAutoRequestFocus(true);
+    }
+
     void toFront() {
         window.toFront();
         holder.panel().component().transferFocus();

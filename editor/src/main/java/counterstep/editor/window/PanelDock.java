@@ -55,7 +55,7 @@ final class PanelDock {
         focused = new FocusedPanel(frame, holders, regions.values());
         regions.values().forEach(region -> new TabGrip(frame, this, region));
         holders.forEach(holder -> holder.panel().ownHead().ifPresent(this::grip));
-        splits.component().addHierarchyListener(event -> showFloating());
+        splits.component().addHierarchyListener(event -> followMiddle());
         arrangement = panels.atFirst();
         apply(arrangement);
     }
@@ -212,6 +212,11 @@ final class PanelDock {
     private void showFloating() {
         boolean seen = splits.component().isShowing();
         floating.forEach(each -> each.show(seen));
+    }
+
+    private void followMiddle() {
+        boolean seen = splits.component().isShowing();
+        floating.forEach(each -> each.follow(seen));
     }
 
     private void enter(String panel) {

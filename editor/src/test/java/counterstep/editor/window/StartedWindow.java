@@ -79,10 +79,18 @@ final class StartedWindow {
                 });
     }
 
+    /** Until the file is open, and all panels show what the checks say of it. */
     void untilOpen(Path file) {
         until(
                 file + " lies open",
                 () -> ofDesk(each -> each.state().file().equals(Optional.of(file))));
+        until("it is checked", () -> ofDesk(StartedWindow::isChecked));
+    }
+
+    private static boolean isChecked(Desk desk) {
+        return desk.analysis()
+                .filter(each -> each.generation() == desk.state().generation())
+                .isPresent();
     }
 
     void control(int key) {
