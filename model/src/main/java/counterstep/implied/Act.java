@@ -1,7 +1,6 @@
 package counterstep.implied;
 
 import counterstep.model.Action;
-import counterstep.model.ItemId;
 import counterstep.model.StepId;
 import counterstep.model.Verb;
 
@@ -19,9 +18,5 @@ record Act(int number, StepId step, Action action) {
 
     boolean isBefore(Act other) {
         return number < other.number;
-    }
-
-    boolean names(ItemId item) {
-        return action.item().filter(item::equals).isPresent();
     }
 }

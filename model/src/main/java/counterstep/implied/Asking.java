@@ -1,6 +1,5 @@
 package counterstep.implied;
 
-import counterstep.ledger.FailureKind;
 import counterstep.ledger.Needs.Need;
 import counterstep.model.ItemId;
 
@@ -11,10 +10,6 @@ import counterstep.model.ItemId;
  * @param need the condition
  */
 record Asking(Act act, Need need) {
-    boolean is(FailureKind kind, ItemId about) {
-        return need.kind() == kind && need.about().equals(about);
-    }
-
     /** The item that the action itself is about. */
     ItemId item() {
         return act.action().item().orElseThrow();

@@ -3,7 +3,6 @@ package counterstep.implied;
 import counterstep.links.Precedence;
 import counterstep.links.Reduction;
 import counterstep.model.Index;
-import counterstep.model.Link;
 import counterstep.model.LinkEnds;
 import counterstep.model.Procedure;
 import java.util.ArrayList;
@@ -13,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * The links between steps that must hold by the facts on items, and the few of them that a drawing
@@ -27,7 +25,7 @@ public final class ImpliedLinks {
     private final List<ImpliedLink> proposals = new ArrayList<>();
     private final List<ImpliedLink> contradicted = new ArrayList<>();
 
-    private ImpliedLinks(Index index) {
+    private ImpliedLinks(Index index, Precedence drawn) {
         Pieces pieces = new Pieces(index);
         Links links = new Links();
         new Neighbours(pieces, links).link();
@@ -35,7 +33,7 @@ public final class ImpliedLinks {
         new Values(pieces, links).link();
         new Counts(pieces, links).link();
         this.reasons = links.reasons();
-        propose(index.procedure());
+        propose(index.procedure(), drawn);
     }
 
     /** Derives the links that a document implies. */
@@ -45,11 +43,16 @@ public final class ImpliedLinks {
 
     /** Derives the links that an indexed document implies. */
     public static ImpliedLinks of(Index index) {
-        return new ImpliedLinks(index);
+        return of(index, Precedence.of(index.procedure()));
     }
 
-    private void propose(Procedure procedure) {
-        Precedence together = Precedence.of(with(procedure, reasons.keySet()));
+    /** The same where it is known already what the drawn links allow. */
+    public static ImpliedLinks of(Index index, Precedence drawn) {
+        return new ImpliedLinks(index, drawn);
+    }
+
+    private void propose(Procedure procedure, Precedence drawn) {
+        Precedence together = drawn.with(reasons.keySet());
         Set<LinkEnds> sound = new HashSet<>();
         for (LinkEnds ends : reasons.keySet()) {
             if (together.before(ends.after(), ends.before())) {
@@ -58,21 +61,13 @@ public final class ImpliedLinks {
                 sound.add(ends);
             }
         }
-        Precedence kept = contradicted.isEmpty() ? together : Precedence.of(with(procedure, sound));
+        Precedence kept = contradicted.isEmpty() ? together : drawn.with(sound);
         Set<LinkEnds> said = new HashSet<>(Reduction.of(kept).following());
         procedure.links().forEach(link -> said.add(link.ends()));
         reasons.keySet().stream()
                 .filter(sound::contains)
                 .filter(ends -> !said.contains(ends))
                 .forEach(ends -> proposals.add(link(ends)));
-    }
-
-    private Procedure with(Procedure procedure, Set<LinkEnds> more) {
-        Stream<Link> implied = more.stream().map(ends -> link(ends).accepted());
-        return procedure
-                .draft()
-                .links(Stream.concat(procedure.links().stream(), implied).toList())
-                .procedure();
     }
 
     private ImpliedLink link(LinkEnds ends) {

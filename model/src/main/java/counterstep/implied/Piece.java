@@ -63,7 +63,11 @@ final class Piece {
     }
 
     private int countBefore(Act act) {
-        return (int) moves.stream().filter(move -> move.isBefore(act)).count();
+        int before = moves.size();
+        while (before > 0 && !moves.get(before - 1).isBefore(act)) {
+            before--;
+        }
+        return before;
     }
 
     /** All that moves it, in page order. */

@@ -24,6 +24,8 @@ final class Pieces {
     private final Needs needs;
     private final List<Act> acts = new ArrayList<>();
     private final List<Asking> askings = new ArrayList<>();
+    private final Map<ItemId, List<Act>> actsOn = new HashMap<>();
+    private final Map<ItemId, List<Asking>> askingsAbout = new HashMap<>();
     private final Map<ItemId, List<Piece>> pieces = new HashMap<>();
 
     Pieces(Index index) {
@@ -38,9 +40,19 @@ final class Pieces {
         }
         this.needs = Needs.of(index);
         for (Act act : acts) {
-            act.action().item().ifPresent(item -> move(act, index.item(item)));
-            needs.of(act.action()).forEach(need -> askings.add(new Asking(act, need)));
+            act.action().item().ifPresent(item -> enter(act, index.item(item)));
+            needs.of(act.action()).forEach(need -> enter(new Asking(act, need)));
         }
+    }
+
+    private void enter(Act act, Item item) {
+        actsOn.computeIfAbsent(item.id(), none -> new ArrayList<>()).add(act);
+        move(act, item);
+    }
+
+    private void enter(Asking asking) {
+        askings.add(asking);
+        askingsAbout.computeIfAbsent(asking.need().about(), none -> new ArrayList<>()).add(asking);
     }
 
     private void move(Act act, Item item) {
@@ -77,12 +89,14 @@ final class Pieces {
 
     /** The actions that need something of an item. */
     List<Asking> askings(FailureKind kind, ItemId about) {
-        return askings.stream().filter(asking -> asking.is(kind, about)).toList();
+        return askingsAbout.getOrDefault(about, List.of()).stream()
+                .filter(asking -> asking.need().kind() == kind)
+                .toList();
     }
 
     /** Those on one item. */
     List<Act> acts(ItemId item) {
-        return acts.stream().filter(act -> act.names(item)).toList();
+        return actsOn.getOrDefault(item, List.of());
     }
 
     /** Those on one item with one verb. */

@@ -7,6 +7,7 @@ import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,18 +24,16 @@ import java.util.stream.Stream;
  */
 public final class Precedence {
     private final List<StepId> steps;
-    private final Map<StepId, Integer> pages = new HashMap<>();
+    private final Map<StepId, Integer> pages;
     private final List<Link> links;
     private final List<List<Integer>> previous;
     private final List<List<Integer>> next;
     private final Reachability reachability;
 
-    private Precedence(Procedure procedure) {
-        steps = procedure.steps().stream().map(Step::id).toList();
-        for (int page = 0; page < steps.size(); page++) {
-            pages.put(steps.get(page), page);
-        }
-        links = procedure.links();
+    private Precedence(List<StepId> steps, Map<StepId, Integer> pages, List<Link> links) {
+        this.steps = steps;
+        this.pages = pages;
+        this.links = links;
         List<SortedSet<Integer>> before = emptySets();
         List<SortedSet<Integer>> after = emptySets();
         for (Link link : links) {
@@ -48,9 +47,8 @@ public final class Precedence {
 
     private Precedence(Precedence old, LinkEnds link) {
         steps = old.steps;
-        pages.putAll(old.pages);
-        links = new ArrayList<>(old.links);
-        links.add(Link.drawn(link.before(), link.after()));
+        pages = old.pages;
+        links = old.linksAnd(List.of(link));
         int before = page(link.before());
         int after = page(link.after());
         previous = with(old.previous, after, before);
@@ -71,6 +69,17 @@ public final class Precedence {
         return new Precedence(this, link);
     }
 
+    /** The same with more links, read as a document is. */
+    public Precedence with(Collection<LinkEnds> more) {
+        return new Precedence(steps, pages, linksAnd(more));
+    }
+
+    private List<Link> linksAnd(Collection<LinkEnds> more) {
+        List<Link> all = new ArrayList<>(links);
+        more.forEach(link -> all.add(Link.drawn(link.before(), link.after())));
+        return all;
+    }
+
     private List<SortedSet<Integer>> emptySets() {
         List<SortedSet<Integer>> sets = new ArrayList<>();
         steps.forEach(step -> sets.add(new TreeSet<>()));
@@ -79,7 +88,12 @@ public final class Precedence {
 
     /** Reads the links of a document, in time n² · n / 64 for n steps. */
     public static Precedence of(Procedure procedure) {
-        return new Precedence(procedure);
+        List<StepId> steps = procedure.steps().stream().map(Step::id).toList();
+        Map<StepId, Integer> pages = new HashMap<>();
+        for (int page = 0; page < steps.size(); page++) {
+            pages.put(steps.get(page), page);
+        }
+        return new Precedence(steps, pages, procedure.links());
     }
 
     /** The steps in page order. */
@@ -106,6 +120,16 @@ public final class Precedence {
             }
         }
         return closed;
+    }
+
+    /** The places from which a link leads to this one, in page order. */
+    public List<Integer> directlyBefore(int page) {
+        return previous.get(page);
+    }
+
+    /** The places to which a link leads from this one, in page order. */
+    public List<Integer> directlyAfter(int page) {
+        return next.get(page);
     }
 
     /** The steps with a link to this one, in page order. */

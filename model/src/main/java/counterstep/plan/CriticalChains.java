@@ -25,9 +25,9 @@ final class CriticalChains {
         this.passes = passes;
         this.precedence = precedence;
         this.most = most;
-        for (StepId step : precedence.steps()) {
-            if (passes.critical(step) && precedence.directlyBefore(step).isEmpty()) {
-                walkFrom(step);
+        for (int page = 0; page < precedence.steps().size(); page++) {
+            if (passes.critical(page) && precedence.directlyBefore(page).isEmpty()) {
+                walkFrom(page);
             }
         }
     }
@@ -41,9 +41,9 @@ final class CriticalChains {
     }
 
     /** Without recursion: a chain may be as long as the document. */
-    private void walkFrom(StepId first) {
-        List<StepId> chain = new ArrayList<>();
-        Deque<Iterator<StepId>> choices = new ArrayDeque<>();
+    private void walkFrom(int first) {
+        List<Integer> chain = new ArrayList<>();
+        Deque<Iterator<Integer>> choices = new ArrayDeque<>();
         choices.push(List.of(first).iterator());
         while (!choices.isEmpty() && !more) {
             if (!choices.element().hasNext()) {
@@ -54,7 +54,7 @@ final class CriticalChains {
                 continue;
             }
             chain.add(choices.element().next());
-            List<StepId> next = next(chain.get(chain.size() - 1));
+            List<Integer> next = next(chain.get(chain.size() - 1));
             if (next.isEmpty()) {
                 keep(chain);
             }
@@ -62,18 +62,18 @@ final class CriticalChains {
         }
     }
 
-    private void keep(List<StepId> chain) {
+    private void keep(List<Integer> chain) {
         if (found.size() == most) {
             more = true;
         } else {
-            found.add(List.copyOf(chain));
+            found.add(precedence.ids(chain));
         }
     }
 
-    private List<StepId> next(StepId step) {
-        return precedence.directlyAfter(step).stream()
+    private List<Integer> next(int page) {
+        return precedence.directlyAfter(page).stream()
                 .filter(passes::critical)
-                .filter(later -> passes.latestStart(later) == passes.earliestFinish(step))
+                .filter(later -> passes.latestStart(later) == passes.earliestFinish(page))
                 .toList();
     }
 }

@@ -4,32 +4,41 @@ import counterstep.links.Precedence;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepId;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Forward for the earliest times, backward for the latest; counted in long, so exact. */
+/**
+ * Forward for the earliest times, backward for the latest; counted in long, so exact. Steps go by
+ * their places in page order.
+ */
 final class TwoPasses {
-    private final List<Step> steps;
     private final Precedence precedence;
-    private final Map<StepId, Long> duration = new HashMap<>();
-    private final Map<StepId, Long> earliestFinish = new HashMap<>();
-    private final Map<StepId, Long> latestStart = new HashMap<>();
+    private final long[] duration;
+    private final long[] earliestStart;
+    private final long[] latestFinish;
     private final long length;
 
     TwoPasses(Procedure procedure, Precedence precedence) {
-        this.steps = procedure.steps();
         this.precedence = precedence;
-        steps.forEach(step -> duration.put(step.id(), Durations.exact(step)));
-        List<StepId> order = precedence.topological();
-        for (StepId step : order) {
-            earliestFinish.put(step, earliestStart(step) + duration.get(step));
+        duration = procedure.steps().stream().mapToLong(Durations::exact).toArray();
+        earliestStart = new long[duration.length];
+        latestFinish = new long[duration.length];
+        int[] order = precedence.topological().stream().mapToInt(precedence::page).toArray();
+        long last = 0;
+        for (int page : order) {
+            for (int before : precedence.directlyBefore(page)) {
+                earliestStart[page] = Math.max(earliestStart[page], earliestFinish(before));
+            }
+            last = Math.max(last, earliestFinish(page));
         }
-        length = earliestFinish.values().stream().mapToLong(Long::longValue).max().orElse(0);
-        for (int place = order.size() - 1; place >= 0; place--) {
-            StepId step = order.get(place);
-            latestStart.put(step, latestFinish(step) - duration.get(step));
+        length = last;
+        for (int place = order.length - 1; place >= 0; place--) {
+            int page = order[place];
+            latestFinish[page] = length;
+            for (int after : precedence.directlyAfter(page)) {
+                latestFinish[page] = Math.min(latestFinish[page], latestStart(after));
+            }
         }
     }
 
@@ -37,54 +46,43 @@ final class TwoPasses {
         return length;
     }
 
-    long earliestStart(StepId step) {
-        return precedence.directlyBefore(step).stream()
-                .mapToLong(earliestFinish::get)
-                .max()
-                .orElse(0);
+    long earliestFinish(int page) {
+        return earliestStart[page] + duration[page];
     }
 
-    long earliestFinish(StepId step) {
-        return earliestFinish.get(step);
+    long latestStart(int page) {
+        return latestFinish[page] - duration[page];
     }
 
-    long latestStart(StepId step) {
-        return latestStart.get(step);
-    }
-
-    private long latestFinish(StepId step) {
-        return precedence.directlyAfter(step).stream()
-                .mapToLong(latestStart::get)
-                .min()
-                .orElse(length);
-    }
-
-    private long nextEarliestStart(StepId step) {
-        return precedence.directlyAfter(step).stream()
-                .mapToLong(this::earliestStart)
-                .min()
-                .orElse(length);
+    private long nextEarliestStart(int page) {
+        long next = Long.MAX_VALUE;
+        for (int after : precedence.directlyAfter(page)) {
+            next = Math.min(next, earliestStart[after]);
+        }
+        return next == Long.MAX_VALUE ? length : next;
     }
 
     /** Whether a step has no total float; asked of the exact times. */
-    boolean critical(StepId step) {
-        return latestStart(step) + duration.get(step) == earliestFinish(step);
+    boolean critical(int page) {
+        return latestFinish[page] == earliestFinish(page);
     }
 
     Map<StepId, StepTimes> times() {
         Map<StepId, StepTimes> times = new LinkedHashMap<>();
-        steps.forEach(step -> times.put(step.id(), times(step.id())));
+        List<StepId> steps = precedence.steps();
+        for (int page = 0; page < steps.size(); page++) {
+            times.put(steps.get(page), times(page));
+        }
         return times;
     }
 
-    private StepTimes times(StepId step) {
-        long start = earliestStart(step);
+    private StepTimes times(int page) {
         return new StepTimes(
-                Durations.capped(start),
-                Durations.capped(earliestFinish(step)),
-                Durations.capped(latestStart(step)),
-                Durations.capped(latestFinish(step)),
-                Durations.capped(latestStart(step) - start),
-                Durations.capped(nextEarliestStart(step) - earliestFinish(step)));
+                Durations.capped(earliestStart[page]),
+                Durations.capped(earliestFinish(page)),
+                Durations.capped(latestStart(page)),
+                Durations.capped(latestFinish[page]),
+                Durations.capped(latestStart(page) - earliestStart[page]),
+                Durations.capped(nextEarliestStart(page) - earliestFinish(page)));
     }
 }

@@ -48,7 +48,7 @@ final class Stages {
         MirrorLayout mirror = stage(() -> MirrorLayout.of(procedure));
         Precedence precedence = facts.precedence();
         Reduction reduction = stage(() -> Reduction.of(precedence));
-        ImpliedLinks implied = stage(() -> ImpliedLinks.of(facts.index()));
+        ImpliedLinks implied = stage(() -> ImpliedLinks.of(facts.index(), precedence));
         Optional<CriticalPath> plan =
                 stage(
                         () ->
