@@ -2,12 +2,14 @@ package counterstep.ledger;
 
 import counterstep.model.Action;
 import counterstep.model.Index;
+import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.Step;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -21,8 +23,10 @@ public final class Deeds {
      *
      * @param action as written
      * @param row what it asks and does
+     * @param item what it is about, if it names one
+     * @param changed the items whose counters it changes, each once
      */
-    record Deed(Action action, Row row) {}
+    record Deed(Action action, Row row, Optional<Item> item, List<Item> changed) {}
 
     private final Index index;
     private final Rules rules;
@@ -34,10 +38,7 @@ public final class Deeds {
         this.index = index;
         this.rules = new Rules(index);
         for (Step step : index.procedure().steps()) {
-            pages.add(
-                    step.actions().stream()
-                            .map(action -> new Deed(action, rules.rowOf(action)))
-                            .toList());
+            pages.add(step.actions().stream().map(this::deed).toList());
             enter(pages.size() - 1);
         }
     }
@@ -45,6 +46,13 @@ public final class Deeds {
     /** Works out what the steps of a procedure ask and do. */
     public static Deeds of(Index index) {
         return new Deeds(index);
+    }
+
+    private Deed deed(Action action) {
+        Row row = rules.rowOf(action);
+        List<Item> changed =
+                row.effects().stream().map(Effect::item).distinct().map(index::item).toList();
+        return new Deed(action, row, action.item().map(index::item), changed);
     }
 
     private void enter(int page) {

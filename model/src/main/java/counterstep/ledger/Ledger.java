@@ -10,6 +10,7 @@ import counterstep.model.Step;
 import counterstep.model.StepId;
 import counterstep.model.Verb;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -172,7 +173,7 @@ public final class Ledger {
 
     /** The actions on one item, in replay order. */
     public List<Happening> happenings(ItemId item) {
-        return List.copyOf(byItem.getOrDefault(item, List.of()));
+        return Collections.unmodifiableList(byItem.getOrDefault(item, List.of()));
     }
 
     /** The actions on one item with one of these verbs, in replay order. */

@@ -5,7 +5,6 @@ import counterstep.model.Index;
 import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.Procedure;
-import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -52,33 +51,35 @@ final class Replay {
                         .map(timeline -> Totals.of(timeline.end()))
                         .reduce(Totals.NOTHING, Totals::plus);
         for (int place = 0; place < order.size(); place++) {
-            run(place, index.step(order.get(place)));
+            run(place, order.get(place));
             totals.add(running);
         }
     }
 
-    private void run(int page, Step step) {
-        List<Deeds.Deed> actions = deeds.of(index.page(step.id()));
+    private void run(int page, StepId step) {
+        List<Deeds.Deed> actions = deeds.of(index.page(step));
         for (int place = 0; place < actions.size(); place++) {
-            Action action = actions.get(place).action();
-            ItemState before = stateOf(action);
+            Deeds.Deed deed = actions.get(place);
+            Action action = deed.action();
+            ItemState before = stateOf(deed);
             power.before(action, tally);
-            Row row = actions.get(place).row();
+            Row row = deed.row();
             List<Lack> lacks = lacks(row);
             row.effects().forEach(tally::apply);
             power.after(action, tally);
             around.sources().forEach(source -> power(page, source));
-            row.effects().forEach(effect -> remember(page, index.item(effect.item())));
+            deed.changed().forEach(item -> remember(page, item));
             touches(row);
-            moments.add(new Moment(step.id(), place, action, before, stateOf(action), lacks));
+            moments.add(new Moment(step, place, action, before, stateOf(deed), lacks));
         }
     }
 
     private List<Lack> lacks(Row row) {
-        List<Lack> lacks = new ArrayList<>();
+        List<Lack> lacks = List.of();
         for (Demand demand : row.demands()) {
             int found = demand.sum(tally);
             if (found < demand.least()) {
+                lacks = lacks.isEmpty() ? new ArrayList<>() : lacks;
                 ItemState state = StateOf.item(index.item(demand.about()), tally);
                 lacks.add(new Lack(demand, found, state));
             }
@@ -114,8 +115,8 @@ final class Replay {
         }
     }
 
-    private ItemState stateOf(Action action) {
-        return action.item().map(id -> StateOf.item(index.item(id), tally)).orElse(NoState.NONE);
+    private ItemState stateOf(Deeds.Deed deed) {
+        return deed.item().isPresent() ? StateOf.item(deed.item().get(), tally) : NoState.NONE;
     }
 
     /** The totals after each step. */
@@ -137,7 +138,10 @@ final class Replay {
     }
 
     private Happening happening(Moment moment) {
-        List<Failure> failures = moment.lacks().stream().map(this::failure).toList();
+        List<Failure> failures =
+                moment.lacks().isEmpty()
+                        ? List.of()
+                        : moment.lacks().stream().map(this::failure).toList();
         return new Happening(
                 moment.step(),
                 moment.place(),

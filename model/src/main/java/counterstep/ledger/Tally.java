@@ -34,6 +34,11 @@ final class Tally {
         return counters.get(item)[counter.ordinal()];
     }
 
+    /** The counters of an item, by the place of each in {@link Counter}; to be read only. */
+    int[] row(ItemId item) {
+        return counters.get(item);
+    }
+
     void set(ItemId item, Counter counter, int value) {
         counters.get(item)[counter.ordinal()] = value;
     }

@@ -12,10 +12,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.PriorityQueue;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /**
  * What must be done before what, by the links of a document. A link that is drawn twice counts
@@ -177,22 +175,32 @@ public final class Precedence {
             nextInChain.put(chain.get(link - 1), chain.get(link));
             open[chain.get(link)]++;
         }
-        PriorityQueue<Integer> allowed = new PriorityQueue<>();
+        BitSet allowed = new BitSet();
         for (int page = places.nextSetBit(0); page >= 0; page = places.nextSetBit(page + 1)) {
-            open[page] += (int) previous.get(page).stream().filter(places::get).count();
-            if (open[page] == 0) {
-                allowed.add(page);
+            for (int earlier : previous.get(page)) {
+                open[page] += places.get(earlier) ? 1 : 0;
             }
+            allowed.set(page, open[page] == 0);
         }
         List<Integer> order = new ArrayList<>();
-        while (!allowed.isEmpty()) {
-            int page = allowed.remove();
+        for (int page = allowed.nextSetBit(0); page >= 0; page = allowed.nextSetBit(0)) {
+            allowed.clear(page);
             order.add(page);
-            Stream.concat(next.get(page).stream(), Stream.ofNullable(nextInChain.get(page)))
-                    .filter(later -> places.get(later) && --open[later] == 0)
-                    .forEach(allowed::add);
+            for (int later : next.get(page)) {
+                allow(later, places, open, allowed);
+            }
+            if (nextInChain.containsKey(page)) {
+                allow(nextInChain.get(page), places, open, allowed);
+            }
         }
         return order;
+    }
+
+    private static void allow(int later, BitSet places, int[] open, BitSet allowed) {
+        if (places.get(later)) {
+            open[later]--;
+            allowed.set(later, open[later] == 0);
+        }
     }
 
     /** The links that page order breaks, as the document lists them. */

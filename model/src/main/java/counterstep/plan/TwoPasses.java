@@ -2,7 +2,6 @@ package counterstep.plan;
 
 import counterstep.links.Precedence;
 import counterstep.model.Procedure;
-import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.util.LinkedHashMap;
 import java.util.List;
