@@ -2,14 +2,17 @@ package counterstep.find;
 
 import counterstep.model.Item;
 import counterstep.model.Procedure;
+import counterstep.model.Step;
 import counterstep.model.Tool;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The names of items and tools, each with its uses in titles and texts. */
@@ -19,28 +22,47 @@ public final class Terms {
 
     private final List<Line> lines = new ArrayList<>();
 
+    /** Lines by each of their words: a name stands only where its first word does. */
+    private final Map<String, Set<Integer>> byWord = new HashMap<>();
+
     /** Which characters of a line belong to a longer name already. */
-    private final Map<Line, boolean[]> taken = new HashMap<>();
+    private final Map<TextPlace, boolean[]> taken = new HashMap<>();
 
     private Terms(Procedure procedure) {
-        procedure
-                .steps()
-                .forEach(
-                        step ->
-                                Stream.of(TextPart.values())
-                                        .filter(part -> !part.of(step).isEmpty())
-                                        .forEach(
-                                                part -> {
-                                                    String said = part.of(step);
-                                                    lines.add(
-                                                            new Line(
-                                                                    new TextPlace(
-                                                                            step.id(),
-                                                                            part,
-                                                                            0,
-                                                                            said.length()),
-                                                                    said.toLowerCase(Locale.ROOT)));
-                                                }));
+        for (Step step : procedure.steps()) {
+            for (TextPart part : TextPart.values()) {
+                String said = part.of(step);
+                if (!said.isEmpty()) {
+                    TextPlace whole = new TextPlace(step.id(), part, 0, said.length());
+                    enter(new Line(whole, said.toLowerCase(Locale.ROOT)));
+                }
+            }
+        }
+    }
+
+    private void enter(Line line) {
+        String said = line.lower();
+        for (int at = 0; at < said.length(); at = endOfWord(said, at) + 1) {
+            String word = said.substring(at, endOfWord(said, at));
+            byWord.computeIfAbsent(word, none -> new LinkedHashSet<>()).add(lines.size());
+        }
+        lines.add(line);
+    }
+
+    /** Where the letters and digits end that begin at a place. */
+    private static int endOfWord(String words, int start) {
+        int end = start;
+        while (end < words.length() && Character.isLetterOrDigit(words.charAt(end))) {
+            end++;
+        }
+        return end;
+    }
+
+    private List<Line> mayName(String name) {
+        String first = name.substring(0, endOfWord(name, 0));
+        return first.isEmpty()
+                ? lines
+                : byWord.getOrDefault(first, Set.of()).stream().map(lines::get).toList();
     }
 
     /**
@@ -64,7 +86,7 @@ public final class Terms {
 
     private List<TextPlace> uses(String name) {
         List<TextPlace> uses = new ArrayList<>();
-        for (Line line : lines) {
+        for (Line line : mayName(name)) {
             int at = line.lower().indexOf(name);
             while (at >= 0) {
                 int end = at + name.length();
@@ -83,7 +105,8 @@ public final class Terms {
     }
 
     private boolean take(Line line, int start, int end) {
-        boolean[] marks = taken.computeIfAbsent(line, each -> new boolean[each.lower().length()]);
+        boolean[] marks =
+                taken.computeIfAbsent(line.whole(), place -> new boolean[line.lower().length()]);
         for (int at = start; at < end; at++) {
             if (marks[at]) {
                 return false;

@@ -6,8 +6,10 @@ import counterstep.find.TextPart;
 import counterstep.model.StepId;
 import java.awt.Font;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.text.AttributeSet;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.DefaultStyledDocument;
@@ -28,6 +30,9 @@ final class Prose extends DefaultStyledDocument {
 
     /** Lengths of all parts, title and text in turn, without the end of line that follows. */
     private final List<Integer> lengths = new ArrayList<>();
+
+    /** Where each part begins, and behind the last where another would. */
+    private int[] begins = {0};
 
     private boolean open;
 
@@ -82,13 +87,14 @@ final class Prose extends DefaultStyledDocument {
             open = false;
         }
         steps.subList(from, to).clear();
+        steps.addAll(from, by.stream().map(Passage::step).toList());
         lengths.subList(2 * from, 2 * to).clear();
-        for (int number = from; number < from + by.size(); number++) {
-            Passage passage = by.get(number - from);
-            steps.add(number, passage.step());
-            lengths.add(2 * number, passage.title().length());
-            lengths.add(2 * number + 1, passage.text().length());
-        }
+        lengths.addAll(
+                2 * from,
+                by.stream()
+                        .flatMap(one -> Stream.of(one.title().length(), one.text().length()))
+                        .toList());
+        measure();
         style(from, Math.min(size(), from + by.size() + 1));
     }
 
@@ -152,7 +158,7 @@ final class Prose extends DefaultStyledDocument {
         int begin = begin(number);
         return switch (part) {
             case TITLE -> begin;
-            case TEXT -> begin + lengths.get(2 * number) + 1;
+            case TEXT -> begins[2 * number + 1];
         };
     }
 
@@ -162,16 +168,13 @@ final class Prose extends DefaultStyledDocument {
 
     /** The place at an offset of the document; the last one behind the end. */
     Spot spot(int offset) {
-        int start = 0;
-        for (int at = 0; at < lengths.size(); at++) {
-            int length = lengths.get(at);
-            if (offset <= start + length || at == lengths.size() - 1) {
-                return new Spot(
-                        at / 2, TextPart.values()[at % 2], Math.min(length, offset - start));
-            }
-            start += length + 1;
+        if (lengths.isEmpty()) {
+            return new Spot(0, TextPart.TITLE, 0);
         }
-        return new Spot(0, TextPart.TITLE, 0);
+        int found = Arrays.binarySearch(begins, offset);
+        int at = Math.min(lengths.size() - 1, found < 0 ? -found - 2 : found);
+        return new Spot(
+                at / 2, TextPart.values()[at % 2], Math.min(lengths.get(at), offset - begins[at]));
     }
 
     /** The offset of a place. */
@@ -198,13 +201,17 @@ final class Prose extends DefaultStyledDocument {
     void grown(Spot spot, int by) {
         int at = 2 * spot.number() + spot.part().ordinal();
         lengths.set(at, lengths.get(at) + by);
+        measure();
+    }
+
+    private void measure() {
+        begins = new int[lengths.size() + 1];
+        for (int at = 0; at < lengths.size(); at++) {
+            begins[at + 1] = begins[at] + lengths.get(at) + 1;
+        }
     }
 
     private int begin(int number) {
-        int begin = 0;
-        for (int at = 0; at < 2 * number; at++) {
-            begin += lengths.get(at) + 1;
-        }
-        return begin;
+        return begins[2 * number];
     }
 }
