@@ -8,6 +8,7 @@ module counterstep.model {
     exports counterstep.check.sequence;
     exports counterstep.check.wording;
     exports counterstep.check;
+    exports counterstep.crew;
     exports counterstep.edit;
     exports counterstep.excerpt;
     exports counterstep.find;
@@ -24,6 +25,7 @@ module counterstep.model {
     exports counterstep.review;
     exports counterstep.shorthand;
     exports counterstep.store;
+    exports counterstep.timetable;
     exports counterstep.toolchange;
     exports counterstep.words;
 }

@@ -33,9 +33,9 @@ final class House {
     static final List<List<String>> FLOORS =
             List.of(
                     List.of("model", "input"),
-                    List.of("edit", "handbook", "links", "words", "json"),
+                    List.of("edit", "handbook", "links", "words", "json", "timetable"),
                     List.of("find", "ledger", "mending", "plan", "toolchange", "store", "excerpt"),
-                    List.of("mirror", "implied", "check", "shorthand"),
+                    List.of("mirror", "implied", "check", "shorthand", "crew"),
                     List.of(
                             "check.completeness",
                             "check.sequence",

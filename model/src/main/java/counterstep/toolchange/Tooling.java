@@ -11,6 +11,7 @@ import counterstep.model.StepId;
 import counterstep.model.Tool;
 import counterstep.model.ToolId;
 import counterstep.model.Verb;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The tool of each action: the one it names, else the one its step names, else the one that the
@@ -51,6 +53,20 @@ public final class Tooling {
      */
     public Optional<Tool> toolOf(Step step, Action action) {
         return action.verb() == Verb.WAIT ? Optional.empty() : needed(step, action);
+    }
+
+    /** The tools that a step takes in hand, one after the other; none for bare hands. */
+    public List<Tool> inTurn(Step step) {
+        List<Tool> turn = new ArrayList<>();
+        Stream<Optional<Tool>> uses =
+                step.actions().isEmpty()
+                        ? Stream.of(named(step))
+                        : step.actions().stream().map(action -> toolOf(step, action));
+        uses.flatMap(Optional::stream)
+                .filter(Tool::inHand)
+                .filter(tool -> turn.isEmpty() || !turn.get(turn.size() - 1).equals(tool))
+                .forEach(turn::add);
+        return List.copyOf(turn);
     }
 
     /** The tools of a document in the order in which its pages first use or name them. */
