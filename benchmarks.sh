@@ -1,6 +1,9 @@
 #!/usr/bin/env bash
 # Measures the checks with JMH, each beside its peer; takes some minutes. Arguments go to JMH.
 # With the argument 'graph' it measures how fast the step graph is drawn, without a display.
+# With 'tools' it measures the fewest tool changes beside CP-SAT and prints the table that is in
+# docs/tool-changes.md. All rows take an hour or two; 'tools 20 100 tools=4,10' chooses rows, and
+# 'clock=processor' measures processor time on a machine that is busy.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")"
 module=model
@@ -12,5 +15,9 @@ mvn -B -q -ntp -Pquick -pl "$module" -am test-compile dependency:build-classpath
 classes="$module/target/classes:$module/target/test-classes:$(cat "$module/target/benchmark-classpath.txt")"
 if [ "$module" = editor ]; then
     exec java -cp "$classes" counterstep.editor.canvas.GraphBenchmark
+fi
+if [ "${1:-}" = tools ]; then
+    shift
+    exec java -cp "$classes" counterstep.toolchange.PlannerBenchmark "$@"
 fi
 exec java -cp "$classes" org.openjdk.jmh.Main "$@"
