@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -66,7 +67,7 @@ public final class PlannerBenchmark {
         System.out.printf(
                 "`./benchmarks.sh tools %s`, %s, JDK %s, %d processors, %s; time is %s.%n%n",
                 words,
-                LocalDate.now(),
+                LocalDate.now(ZoneOffset.UTC),
                 System.getProperty("java.version"),
                 Runtime.getRuntime().availableProcessors(),
                 processor(),
