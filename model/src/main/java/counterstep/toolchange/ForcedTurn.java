@@ -93,18 +93,22 @@ final class ForcedTurn {
     /**
      * Whether a turn may come first.
      *
-     * @param after what is done when it has been done
-     * @param turn the jobs that it does
-     * @param count how many of that array are meant
+     * @param before what was done before it
+     * @param after what is done after it
      * @param tool the tool of the turn
      */
-    boolean isForced(Places after, int[] turn, int count, int tool) {
+    boolean isForced(Places before, Places after, int tool) {
         Places rest = users[tool].copy();
         rest.removeAll(after);
-        for (int at = 0; at < count && rest.next(0) >= 0; at++) {
-            rest.removeAll(parted[turn[at]]);
+        if (rest.isEmpty()) {
+            return true;
         }
-        return rest.next(0) < 0;
+        Places turn = after.copy();
+        turn.removeAll(before);
+        for (int job = turn.next(0); job >= 0; job = turn.next(job + 1)) {
+            rest.removeAll(parted[job]);
+        }
+        return rest.isEmpty();
     }
 
     /** Whether a job of several tools is still to come that goes on with a tool. */

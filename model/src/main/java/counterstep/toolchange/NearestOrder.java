@@ -11,11 +11,19 @@ import java.util.function.BooleanSupplier;
  */
 final class NearestOrder {
     private static final int NARROW = 4;
+    private static final int PAIR = 2;
+    private static final int PARTITIONS = 4;
+    private static final int MOST_SETS = 10_000;
+
+    /** States that one question may cost. */
+    private static final int PATIENCE = 20_000;
 
     private final ToolJobs jobs;
     private final ToolGraph graph;
     private final int[] numbers;
-    private final TurnSearch search;
+    private final Turns turns;
+    private final Rating rating;
+    private final BooleanSupplier stopped;
     private final Places done;
     private final Places handedDone;
     private List<Integer> plan;
@@ -27,7 +35,10 @@ final class NearestOrder {
         this.plan = new ArrayList<>(plan);
         this.left = changes;
         graph = jobs.graph();
-        search = new TurnSearch(graph, stopped);
+        this.stopped = stopped;
+        turns = new Turns(graph);
+        Tables tables = new Tables(graph, stopped);
+        rating = new Rating(graph, tables.bounds(PAIR, PARTITIONS, MOST_SETS));
         done = Places.below(jobs.size());
         handedDone = Places.below(graph.size());
         numbers = new int[jobs.size()];
@@ -99,8 +110,16 @@ final class NearestOrder {
         }
         Places then = handedDone.copy();
         then.add(number);
-        Turn from = search.turns().at(then, graph.last(number));
-        Optional<Turn> end = search.within(from, changes, NARROW).end();
-        return end.or(() -> search.within(from, changes, Integer.MAX_VALUE).end()).map(Turn::order);
+        Turn from = turns.at(then, graph.last(number));
+        TurnSearch search = new TurnSearch(turns, rating, from, stopped);
+        Optional<Turn> end = search.narrow(changes, NARROW);
+        for (int enough = search.atLeast(); enough <= changes && end.isEmpty(); enough++) {
+            TurnSearch.Found found = search.within(enough, changes, PATIENCE);
+            if (!found.complete()) {
+                return Optional.empty();
+            }
+            end = found.end();
+        }
+        return end.map(turn -> turn.order(graph));
     }
 }

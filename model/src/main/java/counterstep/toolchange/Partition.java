@@ -4,62 +4,70 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** Tools dealt into small groups so that their bounds add up to much. */
+/** Tools dealt into groups, each a bit set of tools, so that the bounds of the groups add up. */
 final class Partition {
-    private static final int MOST_TOOLS = 14;
-    private static final int NARROW = 4;
+    /** So that a little more worth outweighs any number of uses. */
+    private static final int WEIGHT = 64;
 
-    private Partition() {}
+    private final int[] groups;
 
-    /** Bounds of pairs, and one of three where the number of tools is odd. */
-    static List<GroupBound> pairs(ToolGraph graph, int widest) {
-        int tools = graph.tools();
-        if (tools > MOST_TOOLS) {
-            return List.of();
-        }
-        int[][] worth = new int[tools][tools];
-        for (int one = 0; one < tools; one++) {
-            for (int other = one; other < tools; other++) {
-                int[] group = one == other ? new int[] {one} : new int[] {one, other};
-                int bound = new GroupBound(graph, group, NARROW).atLeast();
-                worth[one][other] = bound;
-                worth[other][one] = bound;
-            }
-        }
-        List<GroupBound> bounds = new ArrayList<>();
-        for (int[] group : dealt(worth)) {
-            bounds.add(new GroupBound(graph, group, widest));
-        }
-        return bounds;
+    private Partition(int[] groups) {
+        this.groups = groups;
     }
 
-    /** The best of all ways to deal, by the worth of what is dealt already. */
-    private static List<int[]> dealt(int[][] worth) {
-        int tools = worth.length;
-        int[] best = new int[1 << tools];
-        int[] partner = new int[1 << tools];
-        Arrays.fill(best, -1);
+    /** The groups: no tool is in two of them. */
+    int[] groups() {
+        return groups.clone();
+    }
+
+    /**
+     * Ways to deal the tools so that the sum is great. Each next one takes other groups where that
+     * costs nothing.
+     *
+     * @param worth by group; negative where it must not be used
+     * @param largest tools of a group at most
+     * @param wanted how many ways at most
+     */
+    static List<Partition> best(int[] worth, int largest, int wanted) {
+        int[] uses = new int[worth.length];
+        List<Partition> found = new ArrayList<>();
+        while (found.size() < wanted) {
+            int[] groups = dealt(worth, uses, largest);
+            boolean fresh = false;
+            for (int group : groups) {
+                fresh |= uses[group]++ == 0;
+            }
+            if (!fresh) {
+                return found;
+            }
+            found.add(new Partition(groups));
+        }
+        return found;
+    }
+
+    /** The best of all ways to deal, from the best ways to deal fewer tools. */
+    private static int[] dealt(int[] worth, int[] uses, int largest) {
+        int[] best = new int[worth.length];
+        int[] last = new int[worth.length];
+        Arrays.fill(best, Integer.MIN_VALUE);
         best[0] = 0;
         for (int set = 1; set < best.length; set++) {
-            int one = Integer.numberOfTrailingZeros(set);
-            for (int other = one; other < tools; other++) {
-                if ((set >> other & 1) != 0) {
-                    int rest = set & ~(1 << one) & ~(1 << other);
-                    int sum = best[rest] + worth[one][other];
+            int lowest = set & -set;
+            for (int group = set; group > 0; group = (group - 1) & set) {
+                boolean may = worth[group] >= 0 && Integer.bitCount(group) <= largest;
+                if ((group & lowest) != 0 && may) {
+                    int sum = best[set ^ group] + WEIGHT * worth[group] - uses[group];
                     if (sum > best[set]) {
                         best[set] = sum;
-                        partner[set] = other;
+                        last[set] = group;
                     }
                 }
             }
         }
-        List<int[]> groups = new ArrayList<>();
-        for (int set = best.length - 1; set > 0; ) {
-            int one = Integer.numberOfTrailingZeros(set);
-            int other = partner[set];
-            groups.add(one == other ? new int[] {one} : new int[] {one, other});
-            set &= ~(1 << one) & ~(1 << other);
+        List<Integer> groups = new ArrayList<>();
+        for (int set = best.length - 1; set > 0; set ^= last[set]) {
+            groups.add(last[set]);
         }
-        return groups;
+        return groups.stream().mapToInt(Integer::intValue).toArray();
     }
 }

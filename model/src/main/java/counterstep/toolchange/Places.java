@@ -66,6 +66,26 @@ final class Places {
         return size;
     }
 
+    boolean isEmpty() {
+        for (long word : bits) {
+            if (word != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The least number that both have; -1 if there is none. */
+    int first(Places others) {
+        for (int at = 0; at < bits.length; at++) {
+            long both = bits[at] & others.bits[at];
+            if (both != 0) {
+                return (at << 6) + Long.numberOfTrailingZeros(both);
+            }
+        }
+        return -1;
+    }
+
     /** The least number in it from one on; -1 if there is none. */
     int next(int from) {
         int at = from >> 6;

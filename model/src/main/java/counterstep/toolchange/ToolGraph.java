@@ -14,6 +14,7 @@ final class ToolGraph {
     private final Places[] after;
     private final int[][] previous;
     private final int[][] next;
+    private final Places[] justBefore;
 
     /**
      * @param tools how many there are
@@ -36,6 +37,7 @@ final class ToolGraph {
         }
         previous = nearest(before, after);
         next = nearest(after, before);
+        justBefore = sets(previous);
     }
 
     private ToolGraph(ToolGraph turned, int[][] words) {
@@ -45,6 +47,18 @@ final class ToolGraph {
         after = turned.before;
         previous = turned.next;
         next = turned.previous;
+        justBefore = sets(previous);
+    }
+
+    private static Places[] sets(int[][] near) {
+        Places[] sets = new Places[near.length];
+        for (int job = 0; job < near.length; job++) {
+            sets[job] = Places.below(near.length);
+            for (int one : near[job]) {
+                sets[job].add(one);
+            }
+        }
+        return sets;
     }
 
     /** Of all on one side, those with none between. */
@@ -130,6 +144,25 @@ final class ToolGraph {
     /** Those directly before a job. */
     int[] previous(int job) {
         return previous[job];
+    }
+
+    /** The same as a set. */
+    Places justBefore(int job) {
+        return justBefore[job];
+    }
+
+    /** The jobs of one tool alone, by tool. */
+    Places[] singles() {
+        Places[] singles = new Places[tools];
+        for (int tool = 0; tool < tools; tool++) {
+            singles[tool] = Places.below(size());
+        }
+        for (int job = 0; job < size(); job++) {
+            if (single(job)) {
+                singles[first(job)].add(job);
+            }
+        }
+        return singles;
     }
 
     /** Those directly after a job. */

@@ -1,46 +1,58 @@
 package counterstep.toolchange;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * A state of the work: what is done, with which tool in hand, after how many changes; and the turn
+ * A state of the work: how far it is, with which tool in hand, after how many changes; and the turn
  * that led to it.
  */
 final class Turn {
-    final Places done;
+    final Progress work;
     final int hand;
     final int cost;
-
-    /** Jobs that are allowed now. */
-    final int[] open;
-
     private final Turn from;
-    private final int[] jobs;
 
-    Turn(Places done, int hand, int cost, int[] open, Turn from, int[] jobs) {
-        this.done = done;
+    /** The job of several tools that the turn began with; -1 for none. */
+    private final int run;
+
+    Turn(Progress work, int hand, int cost, Turn from, int run) {
+        this.work = work;
         this.hand = hand;
         this.cost = cost;
-        this.open = open;
         this.from = from;
-        this.jobs = jobs;
+        this.run = run;
     }
 
     boolean isEnd() {
-        return open.length == 0;
+        return work.isEnd();
     }
 
     /** The jobs from the beginning to here, in order. */
-    List<Integer> order() {
-        List<Integer> order = new ArrayList<>();
-        for (Turn at = this; at != null; at = at.from) {
-            for (int place = at.jobs.length - 1; place >= 0; place--) {
-                order.add(at.jobs[place]);
-            }
+    List<Integer> order(ToolGraph graph) {
+        List<Turn> turns = new ArrayList<>();
+        for (Turn at = this; at.from != null; at = at.from) {
+            turns.add(0, at);
         }
-        Collections.reverse(order);
+        List<Integer> order = new ArrayList<>();
+        for (Turn turn : turns) {
+            order.addAll(turn.jobs(graph));
+        }
         return order;
+    }
+
+    /** What the turn does: that what comes before a job is less than what comes before its next. */
+    private List<Integer> jobs(ToolGraph graph) {
+        Places taken = work.done().copy();
+        taken.removeAll(from.work.done());
+        List<Integer> jobs = new ArrayList<>();
+        for (int job = taken.next(0); job >= 0; job = taken.next(job + 1)) {
+            jobs.add(job);
+        }
+        jobs.sort(
+                Comparator.comparing((Integer job) -> job != run)
+                        .thenComparing(job -> graph.before(job).size()));
+        return jobs;
     }
 }

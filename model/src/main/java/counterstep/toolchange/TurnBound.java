@@ -64,15 +64,15 @@ final class TurnBound {
      * The least number of turns.
      *
      * @param open the jobs that are allowed now; all others to come follow one of them
-     * @param count how many of the array are meant
      * @param hand the tool in hand; -1 for none
      */
-    int atLeast(int[] open, int count, int hand) {
+    int atLeast(Places open, int hand) {
         int sum = 0;
         for (int tool = 0; tool < tools; tool++) {
+            int[][] turns = tool == hand ? inHand : anew;
             int most = 0;
-            for (int at = 0; at < count; at++) {
-                most = Math.max(most, (tool == hand ? inHand : anew)[open[at]][tool]);
+            for (int job = open.next(0); job >= 0; job = open.next(job + 1)) {
+                most = Math.max(most, turns[job][tool]);
             }
             sum += most;
         }

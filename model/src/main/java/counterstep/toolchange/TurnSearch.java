@@ -1,7 +1,6 @@
 package counterstep.toolchange;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -9,148 +8,166 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 
 /**
- * Looks for the least number of turns, layer by layer: first all states after one change, then all
- * after two, and so on. A state is dropped when another of its layer has all done that it has, or
- * when the bound says that it cannot end in time.
+ * Asks for more and more changes whether they are enough. For each number it follows the states
+ * that may end with so many, layer by layer, those of fewer changes first; all that was followed
+ * for a smaller number stays and is not followed again. A state is dropped when another of its
+ * layer has all done that it has.
  */
 final class TurnSearch {
-    /** Then memory rather than time would be what ends it. */
-    private static final int MOST_STATES = 2_000_000;
-
     private final ToolGraph graph;
     private final Turns turns;
-    private final TurnBound bound;
+    private final Rating rating;
     private final BooleanSupplier stopped;
-    private List<GroupBound> groups = List.of();
+    private final Rated start;
+    private final List<Layer> layers = new ArrayList<>();
+    private int followed;
+
+    /** States of as many changes. */
+    private static final class Layer {
+        private final Supersets followed;
+        private List<Rated> waiting = new ArrayList<>();
+
+        Layer(ToolGraph graph) {
+            followed = new Supersets(graph.size() + graph.tools() + 1);
+        }
+
+        /** Those that may end with so many; they wait no longer. */
+        List<Rated> due(int most) {
+            List<Rated> due = new ArrayList<>();
+            List<Rated> later = new ArrayList<>();
+            for (Rated each : waiting) {
+                (each.atLeast <= most ? due : later).add(each);
+            }
+            waiting = later;
+            return due;
+        }
+    }
 
     /**
-     * What a search has found.
+     * What became of a number.
      *
-     * @param end a state with all done, of the least cost if nothing was left out
-     * @param complete whether nothing was left out: then no end means that there is none
+     * @param end all done with so many changes
+     * @param complete whether all was tried: then no end means that there is none
      */
     record Found(Optional<Turn> end, boolean complete) {}
 
-    /** A state and what its end costs at least. */
-    private record Rated(Turn state, int bound, int size) {}
-
-    private static final Comparator<Rated> BEST_FIRST =
-            Comparator.comparingInt(Rated::bound)
-                    .thenComparing(Comparator.comparingInt(Rated::size).reversed());
-
-    private static final Comparator<Rated> FULLEST_FIRST =
-            Comparator.comparingInt(Rated::size).reversed();
-
-    TurnSearch(ToolGraph graph, BooleanSupplier stopped) {
-        this.graph = graph;
+    /**
+     * @param turns of the graph
+     * @param rating of that graph's states
+     * @param start from where; its changes count as none
+     */
+    TurnSearch(Turns turns, Rating rating, Turn start, BooleanSupplier stopped) {
+        this.graph = turns.graph();
+        this.turns = turns;
+        this.rating = rating;
         this.stopped = stopped;
-        turns = new Turns(graph);
-        bound = new TurnBound(graph);
+        this.start = rating.start(start);
+        layer(0).waiting.add(this.start);
     }
 
-    Turns turns() {
-        return turns;
-    }
-
-    int atLeast(Turn state) {
-        int rest = bound.atLeast(state.open, state.open.length, state.hand);
-        return state.cost + Math.max(rest, inGroups(state));
-    }
-
-    private int inGroups(Turn state) {
-        int sum = turns.needsItsHand(state) ? -1 : 0;
-        for (GroupBound group : groups) {
-            sum += group.atLeast(state.open, state.open.length);
+    private Layer layer(int cost) {
+        while (layers.size() <= cost) {
+            layers.add(new Layer(graph));
         }
-        return sum;
+        return layers.get(cost);
     }
 
-    /** Takes stronger bounds to help: of groups that no two share a tool. */
-    void boundBy(List<GroupBound> disjoint) {
-        groups = disjoint;
+    /** No order has fewer. */
+    int atLeast() {
+        return start.atLeast;
+    }
+
+    /** How many states were followed until now. */
+    int followed() {
+        return followed;
     }
 
     /**
-     * Looks for an end.
+     * Whether so many changes are enough, when it is known that fewer are not.
      *
-     * @param start from where
-     * @param most how many changes it may have at most, those before the start included
-     * @param width how many states of a layer are followed; a narrow search may miss an end
+     * @param useful how many would be of use: states that need more are forgotten
+     * @param patience how many states are followed before it gives up
      */
-    Found within(Turn start, int most, int width) {
-        List<List<Rated>> layers = new ArrayList<>();
-        for (int cost = 0; cost <= most; cost++) {
-            layers.add(new ArrayList<>());
-        }
-        boolean complete = true;
-        int followed = 0;
-        if (atLeast(start) > most) {
-            return new Found(Optional.empty(), true);
-        }
-        layers.get(start.cost).add(rated(start));
-        for (int cost = start.cost; cost <= most; cost++) {
-            List<Rated> layer = layers.get(cost);
-            layers.set(cost, List.of());
-            Optional<Turn> end = end(layer);
-            if (end.isPresent()) {
-                return new Found(end, complete);
-            }
-            List<Rated> kept = undominated(layer, width);
-            complete &= kept.size() <= width;
-            if (kept.size() > width) {
-                kept = kept.subList(0, width);
-            }
-            for (Rated each : kept) {
-                if (stopped.getAsBoolean() || ++followed > MOST_STATES) {
-                    return new Found(Optional.empty(), false);
+    Found within(int changes, int useful, int patience) {
+        int until = followed + patience;
+        for (int cost = 0; cost <= changes; cost++) {
+            Layer layer = layer(cost);
+            List<Rated> due = distinct(layer.due(changes));
+            due.sort(Rated.FULLEST_FIRST);
+            for (Rated each : due) {
+                if (each.state.isEnd()) {
+                    return new Found(Optional.of(each.state), true);
                 }
-                follow(each.state(), most, layers);
+                if (!covered(layer, each.state)) {
+                    if (followed == until || stopped.getAsBoolean()) {
+                        return new Found(Optional.empty(), false);
+                    }
+                    followed++;
+                    layer.followed.add(each.state.work.done(), handRow(each.state));
+                    follow(each, useful);
+                }
             }
         }
-        return new Found(Optional.empty(), complete);
+        return new Found(Optional.empty(), true);
     }
 
-    private static Optional<Turn> end(List<Rated> layer) {
-        return layer.stream().map(Rated::state).filter(Turn::isEnd).findFirst();
-    }
-
-    private void follow(Turn state, int most, List<List<Rated>> layers) {
-        for (Turn next : turns.after(state)) {
-            Rated rated = rated(next);
-            if (rated.bound() <= most) {
-                layers.get(next.cost).add(rated);
+    private void follow(Rated state, int useful) {
+        for (Turn next : turns.after(state.state)) {
+            Rated rated = rating.after(state, next);
+            if (rated.atLeast <= useful) {
+                layer(next.cost).waiting.add(rated);
             }
         }
     }
 
-    private Rated rated(Turn state) {
-        return new Rated(state, atLeast(state), state.done.size());
+    private boolean covered(Layer layer, Turn state) {
+        Places outermost = state.work.outermost();
+        return turns.needsItsHand(state)
+                ? layer.followed.anyHas(outermost, handRow(state))
+                : layer.followed.anyHas(outermost);
     }
 
-    private List<Rated> undominated(List<Rated> layer, int width) {
-        List<Rated> distinct = distinct(layer);
-        boolean narrow = width < distinct.size();
-        distinct.sort(narrow && width < Integer.MAX_VALUE ? BEST_FIRST : FULLEST_FIRST);
-        if (narrow && width < Integer.MAX_VALUE) {
-            return distinct;
+    private int handRow(Turn state) {
+        return graph.size() + 1 + state.hand;
+    }
+
+    /**
+     * Looks for an end in a narrow strip, which may miss it.
+     *
+     * @param changes how many are allowed
+     * @param width how many states of each layer are followed
+     */
+    Optional<Turn> narrow(int changes, int width) {
+        List<List<Rated>> strip = new ArrayList<>();
+        for (int cost = 0; cost <= changes; cost++) {
+            strip.add(new ArrayList<>());
         }
-        Dominance dominance = new Dominance(graph, distinct.size());
-        List<Rated> kept = new ArrayList<>();
-        for (Rated each : distinct) {
-            if (!dominance.covers(each.state(), turns.needsItsHand(each.state()))) {
-                dominance.add(each.state());
-                kept.add(each);
+        strip.get(0).add(start);
+        for (int cost = 0; cost <= changes && !stopped.getAsBoolean(); cost++) {
+            List<Rated> best = distinct(strip.get(cost));
+            strip.set(cost, List.of());
+            best.sort(Rated.BEST_FIRST);
+            for (Rated each : best.subList(0, Math.min(width, best.size()))) {
+                if (each.state.isEnd()) {
+                    return Optional.of(each.state);
+                }
+                for (Turn next : turns.after(each.state)) {
+                    Rated rated = rating.after(each, next);
+                    if (rated.atLeast <= changes) {
+                        strip.get(next.cost).add(rated);
+                    }
+                }
             }
         }
-        return kept;
+        return Optional.empty();
     }
 
-    private static List<Rated> distinct(List<Rated> layer) {
+    private static List<Rated> distinct(List<Rated> states) {
         record Key(Places done, int hand) {}
         Set<Key> seen = new HashSet<>();
         List<Rated> distinct = new ArrayList<>();
-        for (Rated each : layer) {
-            if (seen.add(new Key(each.state().done, each.state().hand))) {
+        for (Rated each : states) {
+            if (seen.add(new Key(each.state.work.done(), each.state.hand))) {
                 distinct.add(each);
             }
         }

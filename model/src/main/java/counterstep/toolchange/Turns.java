@@ -1,7 +1,6 @@
 package counterstep.toolchange;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -12,19 +11,29 @@ import java.util.List;
 final class Turns {
     private final ToolGraph graph;
     private final ForcedTurn forced;
-
-    /** Room for one turn being worked out. */
-    private final int[] open;
-
-    private final int[] jobs;
-
-    private int taken;
+    private final Places[] singles;
+    private final Places[] beginnings;
+    private final Places runs;
 
     Turns(ToolGraph graph) {
         this.graph = graph;
         this.forced = new ForcedTurn(graph);
-        open = new int[graph.size()];
-        jobs = new int[graph.size()];
+        singles = graph.singles();
+        beginnings = new Places[graph.tools()];
+        for (int tool = 0; tool < beginnings.length; tool++) {
+            beginnings[tool] = singles[tool].copy();
+        }
+        runs = Places.below(graph.size());
+        for (int job = 0; job < graph.size(); job++) {
+            if (!graph.single(job)) {
+                runs.add(job);
+                beginnings[graph.first(job)].add(job);
+            }
+        }
+    }
+
+    ToolGraph graph() {
+        return graph;
     }
 
     /** Nothing done, no tool in hand. */
@@ -34,29 +43,24 @@ final class Turns {
 
     /** Some jobs done, all that come before them too, and all done that the tool in hand can do. */
     Turn at(Places done, int hand) {
-        int count = 0;
-        for (int job = 0; job < graph.size(); job++) {
-            if (!done.has(job) && done.hasAll(graph.before(job))) {
-                open[count++] = job;
-            }
-        }
-        Turn bare = new Turn(done, hand, 0, Arrays.copyOf(open, count), null, new int[0]);
-        return hand < 0 ? bare : turn(bare, hand, -1, 0);
+        Turn bare = new Turn(Progress.of(graph, done), hand, 0, null, -1);
+        return hand < 0 ? bare : pickUp(bare, hand, 0);
     }
 
     /** The states one turn later; one alone where it is known to be as good as any. */
     List<Turn> after(Turn state) {
         List<Turn> found = new ArrayList<>();
-        for (int job : state.open) {
+        Places open = state.work.open();
+        for (int job = open.first(runs); job >= 0; job = open.next(job + 1)) {
             if (!graph.single(job) && graph.first(job) == state.hand) {
-                found.add(turn(state, graph.last(job), job, graph.word(job).length - 1));
+                found.add(run(state, job));
             }
         }
-        boolean mayForce = !forced.goesOnWith(state.hand, state.done);
+        boolean mayForce = !forced.goesOnWith(state.hand, state.work.done());
         for (int tool = 0; tool < graph.tools(); tool++) {
-            if (tool != state.hand && isOpen(state, tool)) {
-                Turn next = turn(state, tool, -1, 1);
-                if (mayForce && forced.isForced(next.done, jobs, taken, tool)) {
+            if (tool != state.hand && open.first(beginnings[tool]) >= 0) {
+                Turn next = pickUp(state, tool, 1);
+                if (mayForce && forced.isForced(state.work.done(), next.work.done(), tool)) {
                     return List.of(next);
                 }
                 found.add(next);
@@ -65,66 +69,22 @@ final class Turns {
         return found;
     }
 
-    private boolean isOpen(Turn state, int tool) {
-        for (int job : state.open) {
-            if (graph.first(job) == tool) {
-                return true;
-            }
-        }
-        return false;
+    private Turn pickUp(Turn from, int tool, int cost) {
+        Progress work = from.work.copy();
+        work.takeAll(singles[tool]);
+        return new Turn(work, tool, from.cost + cost, from, -1);
     }
 
-    /** A job of several tools, -1 for none, then all that the tool can do. */
-    private Turn turn(Turn from, int tool, int run, int cost) {
-        Places done = from.done.copy();
-        int count = from.open.length;
-        System.arraycopy(from.open, 0, open, 0, count);
-        taken = 0;
-        if (run >= 0) {
-            int at = 0;
-            while (open[at] != run) {
-                at++;
-            }
-            open[at] = open[--count];
-            count = take(run, done, count);
-        }
-        for (int at = 0; at < count; ) {
-            int job = open[at];
-            if (graph.single(job) && graph.first(job) == tool) {
-                open[at] = open[--count];
-                count = take(job, done, count);
-            } else {
-                at++;
-            }
-        }
-        return new Turn(
-                done,
-                tool,
-                from.cost + cost,
-                Arrays.copyOf(open, count),
-                from,
-                Arrays.copyOf(jobs, taken));
-    }
-
-    /** Does a job, and opens what then is allowed; answers how many are open. */
-    private int take(int job, Places done, int before) {
-        jobs[taken++] = job;
-        done.add(job);
-        int count = before;
-        for (int next : graph.next(job)) {
-            boolean allowed = true;
-            for (int previous : graph.previous(next)) {
-                allowed &= done.has(previous);
-            }
-            if (allowed) {
-                open[count++] = next;
-            }
-        }
-        return count;
+    /** A job of several tools, the first of them in hand, then all that its last one can do. */
+    private Turn run(Turn from, int job) {
+        Progress work = from.work.copy();
+        work.take(job);
+        work.takeAll(singles[graph.last(job)]);
+        return new Turn(work, graph.last(job), from.cost + graph.word(job).length - 1, from, job);
     }
 
     /** Whether a job of several tools is still to come that goes on with the tool in hand. */
     boolean needsItsHand(Turn state) {
-        return forced.goesOnWith(state.hand, state.done);
+        return forced.goesOnWith(state.hand, state.work.done());
     }
 }
