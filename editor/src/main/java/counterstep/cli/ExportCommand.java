@@ -1,6 +1,7 @@
 package counterstep.cli;
 
 import counterstep.export.Exporter;
+import counterstep.export.Paper;
 import counterstep.export.Print;
 import counterstep.export.catalogue.Catalogue;
 import counterstep.store.OutputFolder;
@@ -8,6 +9,7 @@ import counterstep.store.PhotoFolder;
 import counterstep.store.ProcedureFile;
 import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -22,7 +24,7 @@ import picocli.CommandLine.TypeConversionException;
 @Command(
         name = "export",
         description =
-                "Writes the guide or the review report and prints the path of each file written.")
+                "Writes guide, sheets or review report and prints the path of each file written.")
 final class ExportCommand implements Callable<Integer> {
     private final PrintStream out;
 
@@ -46,6 +48,16 @@ final class ExportCommand implements Callable<Integer> {
             description = "Any of: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
     private List<Exporter> formats = List.of();
 
+    @Option(
+            names = "--page",
+            paramLabel = "PAPER",
+            defaultValue = "a4",
+            converter = PaperOfWord.class,
+            completionCandidates = PaperWords.class,
+            description =
+                    "Paper of sheets and PDF: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
+    private Paper paper = Paper.A4;
+
     ExportCommand(PrintStream out) {
         this.out = out;
     }
@@ -54,9 +66,10 @@ final class ExportCommand implements Callable<Integer> {
     public Integer call() {
         Print print =
                 Print.of(
-                        ProcedureFile.baseName(file),
-                        ProcedureFile.read(file),
-                        PhotoFolder.beside(file));
+                                ProcedureFile.baseName(file),
+                                ProcedureFile.read(file),
+                                PhotoFolder.beside(file))
+                        .on(paper);
         OutputFolder output = OutputFolder.at(folder);
         for (Exporter format : formats.stream().distinct().toList()) {
             format.write(print, output).forEach(out::println);
@@ -69,6 +82,31 @@ final class ExportCommand implements Callable<Integer> {
         @Override
         public Iterator<String> iterator() {
             return Catalogue.all().stream().map(Exporter::id).iterator();
+        }
+    }
+
+    /** The words for papers, for the help text. */
+    static final class PaperWords implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return Arrays.stream(Paper.values()).map(Paper::word).iterator();
+        }
+    }
+
+    /** A paper's word to the paper. */
+    static final class PaperOfWord implements ITypeConverter<Paper> {
+        @Override
+        public Paper convert(String word) {
+            return Arrays.stream(Paper.values())
+                    .filter(paper -> paper.word().equalsIgnoreCase(word))
+                    .findFirst()
+                    .orElseThrow(
+                            () ->
+                                    new TypeConversionException(
+                                            "'%s' is none of %s"
+                                                    .formatted(
+                                                            word,
+                                                            String.join(", ", new PaperWords()))));
         }
     }
 

@@ -29,6 +29,7 @@ import java.util.Optional;
  * @param path the critical path; empty while the links run in a loop
  * @param fingerprint 64 hexadecimal digits that tell one content from another
  * @param pictures its photos
+ * @param paper what sheets and PDF are laid out for
  */
 public record Print(
         String baseName,
@@ -39,7 +40,8 @@ public record Print(
         List<Pair> pairs,
         Optional<CriticalPath> path,
         String fingerprint,
-        Pictures pictures) {
+        Pictures pictures,
+        Paper paper) {
     /** Derives everything from a procedure. */
     public static Print of(String baseName, Procedure procedure, PhotoFolder photos) {
         Facts facts = Facts.of(procedure);
@@ -52,7 +54,23 @@ public record Print(
                 Pairing.of(procedure),
                 criticalPath(procedure, Precedence.of(procedure)),
                 Fingerprint.of(procedure),
-                Pictures.in(photos));
+                Pictures.in(photos),
+                Paper.A4);
+    }
+
+    /** The same print on another paper. */
+    public Print on(Paper other) {
+        return new Print(
+                baseName,
+                facts,
+                review,
+                tooling,
+                changes,
+                pairs,
+                path,
+                fingerprint,
+                pictures,
+                other);
     }
 
     /** The document that is printed. */

@@ -1,6 +1,7 @@
 package counterstep.export.catalogue;
 
 import counterstep.export.Exporter;
+import counterstep.export.bench.BenchSheetFiles;
 import counterstep.export.html.HtmlGuide;
 import counterstep.export.markdown.MarkdownGuide;
 import counterstep.export.report.ReviewReport;
@@ -10,7 +11,11 @@ import java.util.Optional;
 /** All exporters; the window and the command line offer what stands here. */
 public final class Catalogue {
     private static final List<Exporter> ALL =
-            List.of(new HtmlGuide(), new MarkdownGuide(), new ReviewReport());
+            List.of(
+                    new HtmlGuide(),
+                    new MarkdownGuide(),
+                    new BenchSheetFiles(),
+                    new ReviewReport());
 
     private Catalogue() {}
 

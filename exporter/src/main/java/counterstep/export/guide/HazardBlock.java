@@ -19,7 +19,7 @@ public record HazardBlock(SignalWord signal, List<String> sentences) {
     }
 
     /** The notices of a step or of the whole work, the most severe first (from memory). */
-    static List<HazardBlock> of(List<Hazard> hazards) {
+    public static List<HazardBlock> of(List<Hazard> hazards) {
         return hazards.stream()
                 .sorted(Comparator.comparing(Hazard::signal).reversed())
                 .map(HazardBlock::of)

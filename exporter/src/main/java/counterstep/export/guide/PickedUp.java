@@ -11,11 +11,12 @@ import java.util.List;
 import java.util.Map;
 
 /** Which tools are picked up where. A worn or standing tool is named at its first use. */
-final class PickedUp {
+public final class PickedUp {
     private final Map<StepId, List<PickUp>> byStep = new HashMap<>();
     private final Map<StepId, List<ToolTag>> standing = new HashMap<>();
 
-    PickedUp(Print print) {
+    /** Reads where tools are picked up. */
+    public PickedUp(Print print) {
         for (PickUp pickUp : print.changes().pickUps()) {
             byStep.computeIfAbsent(pickUp.step(), step -> new ArrayList<>()).add(pickUp);
         }
@@ -37,6 +38,14 @@ final class PickedUp {
     /** Tools picked up for a later action, counted from 0. */
     List<ToolTag> atAction(Step step, int action) {
         return action == 0 ? List.of() : at(step, action);
+    }
+
+    /** Tools picked up anywhere in a step, and those that stand or are worn from it on. */
+    public List<ToolTag> within(Step step) {
+        List<ToolTag> tags = new ArrayList<>(standing.getOrDefault(step.id(), List.of()));
+        byStep.getOrDefault(step.id(), List.of())
+                .forEach(pickUp -> tags.add(ToolTag.of(pickUp.tool())));
+        return tags;
     }
 
     private List<ToolTag> at(Step step, int action) {

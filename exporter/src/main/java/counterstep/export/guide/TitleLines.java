@@ -1,5 +1,6 @@
 package counterstep.export.guide;
 
+import counterstep.export.Print;
 import java.util.List;
 
 /**
@@ -22,5 +23,10 @@ public record TitleLines(
     /** Copies the list. */
     public TitleLines {
         facts = List.copyOf(facts);
+    }
+
+    /** The head of a print. */
+    public static TitleLines of(Print print) {
+        return new Frame(print, new Times(print)).title();
     }
 }

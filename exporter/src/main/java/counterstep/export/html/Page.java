@@ -31,7 +31,7 @@ final class Page {
         boolean known = LANGUAGE.matcher(language).matches();
         TitleLines title = guide.title();
         String name = title.title().isBlank() ? "Service procedure" : title.title();
-        Head.set(markup, known ? language : "en", name, new Style(guide.imprint()));
+        Head.set(markup, known ? language : "en", name, Style.ofGuide(guide.imprint()));
         markup.open("body");
         title(title);
         markup.open("main");

@@ -1,5 +1,6 @@
 package counterstep.export.html;
 
+import counterstep.export.Paper;
 import counterstep.export.guide.Imprint;
 import java.io.IOException;
 import java.io.InputStream;
@@ -16,9 +17,13 @@ public final class Style {
 
     private final String sheet;
 
+    private Style(String sheet) {
+        this.sheet = sheet;
+    }
+
     /** The sheet of a guide. */
-    Style(Imprint imprint) {
-        this(imprint, "");
+    static Style ofGuide(Imprint imprint) {
+        return ofGuide(imprint, "");
     }
 
     /**
@@ -27,13 +32,34 @@ public final class Style {
      * @param imprint for the foot of each page
      * @param more rules of our own making that come last
      */
-    public Style(Imprint imprint, String more) {
+    public static Style ofGuide(Imprint imprint, String more) {
+        return of(imprint, rules("guide.css") + more);
+    }
+
+    /**
+     * A sheet of other rules, with our fonts inside, for one paper.
+     *
+     * @param imprint for the foot of each page
+     * @param rules of our own making
+     */
+    public static Style forPaper(Imprint imprint, String rules, Paper paper) {
+        return of(imprint, rules + "@page { size: " + paper.css() + "; }\n");
+    }
+
+    private static Style of(Imprint imprint, String rules) {
         StringBuilder all = new StringBuilder("\n");
         WEIGHTS.forEach(weight -> all.append(face(weight)));
-        all.append(new String(resource("guide.css"), StandardCharsets.UTF_8));
-        all.append(more);
-        all.append(pageFoot(imprint));
-        sheet = all.toString();
+        return new Style(all.append(rules).append(pageFoot(imprint)).toString());
+    }
+
+    /**
+     * A sheet for the PDF maker, which has the fonts already and is told the paper.
+     *
+     * @param imprint for the foot of each page
+     * @param rules of our own making, without grids, columns and custom properties
+     */
+    public static Style forPdf(Imprint imprint, String rules, Paper paper) {
+        return new Style("\n" + rules + pageFootForPdf(imprint, paper));
     }
 
     String sheet() {
@@ -61,6 +87,26 @@ public final class Style {
         """
                 .formatted(
                         inQuotes(shortened(imprint.name())), inQuotes(imprint.shortFingerprint()));
+    }
+
+    /** The PDF maker does not join the rules of one margin box: all of them stand together. */
+    private static String pageFootForPdf(Imprint imprint, Paper paper) {
+        String look =
+                "vertical-align: top; padding-top: 3mm; border-top: 1px solid #909090;"
+                        + " font-family: Inter; font-size: 8pt; color: #565C64;";
+        return """
+        @page {
+          size: %s; margin: 13mm 14mm 17mm;
+          @bottom-left { %s text-align: left; content: "%s\\a0 \\a0 \\a0 fingerprint %s"; }
+          @bottom-right { %s text-align: right; content: counter(page) " / " counter(pages); }
+        }
+        """
+                .formatted(
+                        paper.css(),
+                        look,
+                        inQuotes(shortened(imprint.name())),
+                        inQuotes(imprint.shortFingerprint()),
+                        look);
     }
 
     private static String shortened(String name) {
@@ -93,6 +139,10 @@ public final class Style {
         } catch (NoSuchAlgorithmException never) {
             throw new AssertionError("every Java platform has SHA-256", never);
         }
+    }
+
+    private static String rules(String name) {
+        return new String(resource(name), StandardCharsets.UTF_8);
     }
 
     private static byte[] resource(String name) {

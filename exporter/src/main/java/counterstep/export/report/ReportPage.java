@@ -26,7 +26,7 @@ final class ReportPage {
     }
 
     private String set() {
-        Style style = new Style(report.imprint(), SHEET);
+        Style style = Style.ofGuide(report.imprint(), SHEET);
         Head.set(markup, "en", "Review report: " + report.title(), style);
         markup.open("body");
         title();

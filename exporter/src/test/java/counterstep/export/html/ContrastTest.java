@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** WCAG 2.2, 1.4.3: text at least 4.5 : 1; 1.4.11: outlines that carry meaning 3 : 1. */
 final class ContrastTest {
-    private static final String SHEET = new Style(Guide.of(Prints.lamp()).imprint()).sheet();
+    private static final String SHEET = Style.ofGuide(Guide.of(Prints.lamp()).imprint()).sheet();
 
     @ParameterizedTest
     @CsvSource({
