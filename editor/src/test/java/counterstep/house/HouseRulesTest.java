@@ -32,6 +32,8 @@ final class HouseRulesTest {
                     "com.formdev..", List.of("editor.theme"),
                     "javafx..", List.of("editor.preview"),
                     "com.drew..", List.of("export.picture"),
+                    "com.openhtmltopdf..", List.of("export.pdf"),
+                    "org.jsoup..", List.of("export.pdf"),
                     "picocli..", List.of("cli"));
 
     @Test

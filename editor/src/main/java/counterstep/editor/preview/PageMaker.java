@@ -1,6 +1,7 @@
 package counterstep.editor.preview;
 
 import counterstep.editor.analysis.Analysis;
+import counterstep.export.Paper;
 import counterstep.export.Print;
 import counterstep.export.html.HtmlGuide;
 import counterstep.export.picture.Pictures;
@@ -70,7 +71,8 @@ final class PageMaker {
                 Pairing.of(procedure),
                 analysis.criticalPath(),
                 Fingerprint.of(procedure),
-                pictures(photos, procedure.photos()));
+                pictures(photos, procedure.photos()),
+                Paper.A4);
     }
 
     private Pictures pictures(PhotoFolder folder, List<Photo> photos) {
