@@ -27,7 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-final class BenchSheetTest {
+final class BenchSheetFilesTest {
     @TempDir private Path folder;
 
     private static List<SheetRow.Work> steps(BenchSheet sheet) {
