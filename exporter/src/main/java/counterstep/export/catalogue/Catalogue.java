@@ -5,6 +5,7 @@ import counterstep.export.bench.BenchSheetFiles;
 import counterstep.export.html.HtmlGuide;
 import counterstep.export.markdown.MarkdownGuide;
 import counterstep.export.report.ReviewReport;
+import counterstep.export.tray.FastenerSheetFiles;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +16,7 @@ public final class Catalogue {
                     new HtmlGuide(),
                     new MarkdownGuide(),
                     new BenchSheetFiles(),
+                    new FastenerSheetFiles(),
                     new ReviewReport());
 
     private Catalogue() {}

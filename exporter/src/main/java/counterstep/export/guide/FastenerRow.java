@@ -1,12 +1,15 @@
 package counterstep.export.guide;
 
+import counterstep.export.Print;
 import counterstep.model.Drive;
+import counterstep.model.FastenerSet;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * A fastener set in the table of fasteners. Texts are empty where nothing is stated.
  *
+ * @param set the set itself
  * @param name what it is called
  * @param count how many
  * @param drive drive and size
@@ -21,6 +24,7 @@ import java.util.Optional;
  * @param back numbers of the steps that put it back or tighten it
  */
 public record FastenerRow(
+        FastenerSet set,
         String name,
         int count,
         Optional<Drive> drive,
@@ -37,5 +41,10 @@ public record FastenerRow(
     public FastenerRow {
         off = List.copyOf(off);
         back = List.copyOf(back);
+    }
+
+    /** The sets that the steps of a print touch, in the order in which they come off. */
+    public static List<FastenerRow> of(Print print) {
+        return new FastenerTable(print).rows();
     }
 }

@@ -45,6 +45,7 @@ final class FastenerTable {
 
     private FastenerRow row(FastenerSet set) {
         return new FastenerRow(
+                set,
                 set.name(),
                 set.quantity(),
                 set.drive(),

@@ -2,9 +2,6 @@ package counterstep.export.html;
 
 import counterstep.export.Paper;
 import counterstep.export.guide.Imprint;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -33,7 +30,7 @@ public final class Style {
      * @param more rules of our own making that come last
      */
     public static Style ofGuide(Imprint imprint, String more) {
-        return of(imprint, rules("guide.css") + more);
+        return of(imprint, Rules.beside(Style.class, "guide.css") + more);
     }
 
     /**
@@ -73,7 +70,9 @@ public final class Style {
     }
 
     private static String face(int weight) {
-        String font = Base64.getEncoder().encodeToString(resource("inter-" + weight + ".woff2"));
+        String font =
+                Base64.getEncoder()
+                        .encodeToString(Rules.bytes(Style.class, "inter-" + weight + ".woff2"));
         return "@font-face{font-family:Inter;font-weight:%d;src:url(data:font/woff2;base64,%s)}\n"
                 .formatted(weight, font);
     }
@@ -138,21 +137,6 @@ public final class Style {
                     .digest(text.getBytes(StandardCharsets.UTF_8));
         } catch (NoSuchAlgorithmException never) {
             throw new AssertionError("every Java platform has SHA-256", never);
-        }
-    }
-
-    private static String rules(String name) {
-        return new String(resource(name), StandardCharsets.UTF_8);
-    }
-
-    private static byte[] resource(String name) {
-        try (InputStream in = Style.class.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new IllegalStateException("not in the jar: " + name);
-            }
-            return in.readAllBytes();
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
         }
     }
 }

@@ -2,16 +2,13 @@ package counterstep.export.report;
 
 import counterstep.export.html.Head;
 import counterstep.export.html.Markup;
+import counterstep.export.html.Rules;
 import counterstep.export.html.Style;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Sets a report as one HTML page. */
 final class ReportPage {
-    private static final String SHEET = sheet();
+    private static final String SHEET = Rules.beside(ReportPage.class, "report.css");
 
     private final Report report;
     private final Markup markup = new Markup();
@@ -131,16 +128,5 @@ final class ReportPage {
             markup.text(" ").element("span", beside, "class", "beside");
         }
         markup.close();
-    }
-
-    private static String sheet() {
-        try (InputStream in = ReportPage.class.getResourceAsStream("report.css")) {
-            if (in == null) {
-                throw new IllegalStateException("not in the jar: report.css");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 }
