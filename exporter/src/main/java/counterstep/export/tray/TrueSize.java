@@ -35,8 +35,9 @@ final class TrueSize {
         double high = screw.height() + 3;
         StringBuilder svg = new StringBuilder(open(width, lines * high));
         for (int each = 0; each < drawn; each++) {
+            int line = each / across;
             double x = EDGE + each % across * pitch;
-            double y = high / 2 + each / across * high;
+            double y = high / 2 + line * high;
             svg.append("<g transform=\"translate(").append(place(x)).append(' ');
             svg.append(place(y)).append(")\">").append(outline(screw)).append("</g>");
         }
