@@ -17,9 +17,17 @@ final class Minutes {
 
     /** Decimal minutes, rounded half up to 4 places, without needless zeros. */
     static BigDecimal decimal(int seconds) {
+        return decimal(BigDecimal.valueOf(seconds));
+    }
+
+    /** The same from tenths of a second. */
+    static BigDecimal ofTenths(int tenths) {
+        return decimal(BigDecimal.valueOf(tenths, 1));
+    }
+
+    private static BigDecimal decimal(BigDecimal seconds) {
         BigDecimal minutes =
-                BigDecimal.valueOf(seconds)
-                        .divide(SECONDS_PER_MINUTE, PLACES, RoundingMode.HALF_UP)
+                seconds.divide(SECONDS_PER_MINUTE, PLACES, RoundingMode.HALF_UP)
                         .stripTrailingZeros();
         return minutes.scale() < 0 ? minutes.setScale(0) : minutes;
     }

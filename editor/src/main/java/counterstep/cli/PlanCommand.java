@@ -1,5 +1,6 @@
 package counterstep.cli;
 
+import counterstep.crew.ToolTime;
 import counterstep.json.JsonText;
 import counterstep.model.Index;
 import counterstep.model.Procedure;
@@ -18,8 +19,8 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "plan",
         description =
-                "Prints times, float, critical path and tool changes; exit code 1 if the links run"
-                        + " in a loop.")
+                "Prints times, float, critical path, tool changes and what a crew takes; exit code"
+                        + " 1 if the links run in a loop.")
 final class PlanCommand implements Callable<Integer> {
     private final PrintStream out;
     private final PrintStream err;
@@ -34,6 +35,13 @@ final class PlanCommand implements Callable<Integer> {
             description = "For people (text, the default) or for programs (json).")
     private TextOrJson format = TextOrJson.TEXT;
 
+    @Option(
+            names = "--tool-change",
+            paramLabel = "SECONDS",
+            converter = ToolSeconds.class,
+            description = "What a tool change takes, 4.2 where not said.")
+    private ToolTime toolTime = ToolTime.PUBLISHED;
+
     PlanCommand(PrintStream out, PrintStream err) {
         this.out = out;
         this.err = err;
@@ -42,7 +50,7 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Procedure procedure = ProcedureFile.read(file);
-        Planned planned = Planned.of(procedure);
+        Planned planned = Planned.of(procedure, toolTime);
         switch (format) {
             case TEXT -> PlanText.of(planned).forEach(out::println);
             case JSON -> out.println(JsonText.of(PlanJson.of(planned)));

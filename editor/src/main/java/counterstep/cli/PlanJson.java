@@ -22,6 +22,8 @@ final class PlanJson {
         json.put("criticalPaths", path.map(PlanJson::paths).orElse(List.of()));
         json.put("morePaths", path.map(CriticalPath::morePaths).orElse(false));
         json.put("toolChanges", toolChanges(planned));
+        json.put("toolChangeSeconds", planned.toolTime().seconds());
+        json.put("crews", planned.crews().stream().map(CrewJson::of).toList());
         json.put(
                 "steps",
                 planned.procedure().steps().stream()

@@ -31,6 +31,7 @@ final class PlanText {
         }
         lines.add("");
         lines.addAll(totals(planned));
+        lines.addAll(CrewText.of(planned));
         return lines;
     }
 

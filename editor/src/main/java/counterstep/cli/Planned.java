@@ -1,5 +1,6 @@
 package counterstep.cli;
 
+import counterstep.crew.ToolTime;
 import counterstep.links.Precedence;
 import counterstep.model.Procedure;
 import counterstep.model.StepId;
@@ -20,13 +21,17 @@ import java.util.function.BooleanSupplier;
  * @param criticalPath times and critical paths; empty with a loop
  * @param toolChanges tool changes in page order
  * @param best the order of fewest tool changes nearest to the page; empty with a loop
+ * @param toolTime what a tool change takes
+ * @param crews timetables of crews; none with a loop
  */
 record Planned(
         Procedure procedure,
         Optional<List<StepId>> loop,
         Optional<CriticalPath> criticalPath,
         ToolChanges toolChanges,
-        Optional<BestOrder> best) {
+        Optional<BestOrder> best,
+        ToolTime toolTime,
+        List<Staffed> crews) {
     private static final long SEARCH_SECONDS = 10;
 
     /**
@@ -37,7 +42,7 @@ record Planned(
      */
     record BestOrder(FewestToolChanges fewest, List<StepId> order) {}
 
-    static Planned of(Procedure procedure) {
+    static Planned of(Procedure procedure, ToolTime toolTime) {
         Precedence precedence = Precedence.of(procedure);
         Optional<List<StepId>> loop = precedence.loop();
         return new Planned(
@@ -47,7 +52,9 @@ record Planned(
                         ? Optional.empty()
                         : Optional.of(CriticalPath.of(procedure, precedence)),
                 ToolChanges.inPageOrder(procedure),
-                best(procedure, precedence));
+                best(procedure, precedence),
+                toolTime,
+                loop.isPresent() ? List.of() : Staffed.of(procedure, precedence, toolTime));
     }
 
     private static Optional<BestOrder> best(Procedure procedure, Precedence precedence) {

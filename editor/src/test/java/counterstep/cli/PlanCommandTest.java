@@ -48,6 +48,21 @@ final class PlanCommandTest {
                          "criticalPaths": [["s1", "s2", "s4"]], "morePaths": false,
                          "toolChanges": {"page": 0, "fewest": 0, "atLeast": 0, "proved": true,
                           "order": ["s1", "s2", "s3", "s4"]},
+                         "toolChangeSeconds": 4.2,
+                         "crews": [
+                          {"technicians": 1, "secondHolds": false, "ofTheDocument": true,
+                           "nobodyHolds": [], "minutes": 3.35, "atLeast": 3.35, "proved": true,
+                           "pageMinutes": 3.35,
+                           "steps": [
+                            {"id": "s1", "technician": 1, "holds": null, "start": 0,
+                             "handsEnd": 1.5, "end": 1.5},
+                            {"id": "s2", "technician": 1, "holds": null, "start": 1.5,
+                             "handsEnd": 2.5167, "end": 2.5167},
+                            {"id": "s3", "technician": 1, "holds": null, "start": 2.5167,
+                             "handsEnd": 2.85, "end": 2.85},
+                            {"id": "s4", "technician": 1, "holds": null, "start": 2.85,
+                             "handsEnd": 3.35, "end": 3.35}],
+                           "pickUps": []}],
                          "steps": [
                           {"id": "s1", "earliestStart": 0, "earliestFinish": 1.5, "latestStart": 0,
                            "latestFinish": 1.5, "totalFloat": 0, "freeFloat": 0},
@@ -112,6 +127,28 @@ final class PlanCommandTest {
                 }
             }
             assertEquals(json.get("criticalMinutes").asDouble(), minutes, 0.01);
+        }
+    }
+
+    @Test
+    void eachCrewHasItsLineAndTheSecondPersonIsMissedByStep() {
+        Run run = Run.of("plan", Samples.file(Samples.STICK_UNIT), "--tool-change", "0");
+
+        assertEquals(0, run.code(), run.err());
+        assertRow(run, "With people, 0 s for each tool change:");
+        assertRow(run, "One technician: not possible, somebody has to hold in steps 21, 34.");
+        assertRow(
+                run,
+                "One technician and a second who holds (as in the document): 68:40, the shortest"
+                        + " possible, proved; in page order 69:10.");
+    }
+
+    @Test
+    void aToolChangeThatIsNoTimeIsRefused() throws Exception {
+        for (String wrong : List.of("-1", "soon", "4.25", "1e9")) {
+            Run run = Run.of("plan", diamond(LINKS), "--tool-change", wrong);
+            assertEquals(2, run.code());
+            assertTrue(run.err().contains("0 to 3600 s"), run.err());
         }
     }
 

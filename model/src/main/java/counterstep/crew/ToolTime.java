@@ -6,6 +6,9 @@ package counterstep.crew;
  * @param tenths 0 or more
  */
 public record ToolTime(int tenths) {
+    /** Where the published time comes from, in short. */
+    public static final String SOURCE = "Yang and El-Haik 2003, table 10.5";
+
     /**
      * 4.2 s, with the share for putting the tool back: tool acquisition in the worked service
      * example of Yang and El-Haik, Design for Six Sigma (2003), table 10.5, after Abbatiello
