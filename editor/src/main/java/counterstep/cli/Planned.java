@@ -22,7 +22,8 @@ import java.util.function.BooleanSupplier;
  * @param toolChanges tool changes in page order
  * @param best the order of fewest tool changes nearest to the page; empty with a loop
  * @param toolTime what a tool change takes
- * @param crews timetables of crews; none with a loop
+ * @param crews one technician alone, with a second who holds, the crew of the document; none with a
+ *     loop
  */
 record Planned(
         Procedure procedure,
