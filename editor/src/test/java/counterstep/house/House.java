@@ -46,7 +46,7 @@ final class House {
                     List.of("export.shape", "export.picture"),
                     List.of("export"),
                     List.of("export.guide"),
-                    List.of("export.html", "export.markdown"),
+                    List.of("export.html", "export.markdown", "export.table"),
                     List.of("export.pdf"),
                     List.of("export.report", "export.bench", "export.tray"),
                     List.of("export.catalogue"),

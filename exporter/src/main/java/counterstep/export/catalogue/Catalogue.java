@@ -6,6 +6,7 @@ import counterstep.export.html.HtmlGuide;
 import counterstep.export.markdown.MarkdownGuide;
 import counterstep.export.report.ReviewReport;
 import counterstep.export.tray.FastenerSheetFiles;
+import counterstep.export.table.CsvTables;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +18,7 @@ public final class Catalogue {
                     new MarkdownGuide(),
                     new BenchSheetFiles(),
                     new FastenerSheetFiles(),
+                    new CsvTables(),
                     new ReviewReport());
 
     private Catalogue() {}

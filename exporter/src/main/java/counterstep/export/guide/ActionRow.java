@@ -29,4 +29,15 @@ public record ActionRow(
         callouts = List.copyOf(callouts);
         tools = List.copyOf(tools);
     }
+
+    /**
+     * Verb, item, details and what is read in one line: 'remove 4 lid screws, M2 × 5, into tray A',
+     * 'check: below 5 V'.
+     */
+    public String words() {
+        String acted = what.isEmpty() ? verb : verb + " " + what;
+        String said = details.isEmpty() ? "" : (what.isEmpty() ? " " : ", ");
+        String read = blank.map(Blank::label).orElse("").replaceAll("\\s*_{2,}\\s*", " ").strip();
+        return acted + said + String.join(", ", details) + (read.isEmpty() ? "" : ": " + read);
+    }
 }

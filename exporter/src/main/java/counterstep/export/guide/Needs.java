@@ -68,7 +68,7 @@ final class Needs {
                         : item.name();
         String amount = Math.max(count, meant ? item.quantity() : 0) + ", new";
         List<Integer> steps = stepsWhere(action -> fits(action, item.id()));
-        return Optional.of(new NeedRow(name, number, amount, steps));
+        return Optional.of(new NeedRow(name, false, number, amount, steps));
     }
 
     private static boolean fits(Action action, ItemId item) {
@@ -92,7 +92,7 @@ final class Needs {
                                 action.supplies().stream()
                                         .anyMatch(use -> use.supply().equals(supply.id())));
         String details = Sentences.listed(List.of(amount, supply.note()));
-        return new NeedRow(supply.name(), "", details, steps);
+        return new NeedRow(supply.name(), true, "", details, steps);
     }
 
     private List<Integer> stepsWhere(Predicate<Action> wanted) {
