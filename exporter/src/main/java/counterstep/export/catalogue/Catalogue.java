@@ -5,8 +5,8 @@ import counterstep.export.bench.BenchSheetFiles;
 import counterstep.export.html.HtmlGuide;
 import counterstep.export.markdown.MarkdownGuide;
 import counterstep.export.report.ReviewReport;
-import counterstep.export.tray.FastenerSheetFiles;
 import counterstep.export.table.CsvTables;
+import counterstep.export.tray.FastenerSheetFiles;
 import java.util.List;
 import java.util.Optional;
 
