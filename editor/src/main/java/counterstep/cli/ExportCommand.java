@@ -3,6 +3,7 @@ package counterstep.cli;
 import counterstep.export.Exporter;
 import counterstep.export.Paper;
 import counterstep.export.Print;
+import counterstep.export.SpeechRate;
 import counterstep.export.catalogue.Catalogue;
 import counterstep.store.OutputFolder;
 import counterstep.store.PhotoFolder;
@@ -24,7 +25,7 @@ import picocli.CommandLine.TypeConversionException;
 @Command(
         name = "export",
         description =
-                "Writes guide, sheets or review report and prints the path of each file written.")
+                "Writes guide, sheets, tables or review report and prints the path of each file written.")
 final class ExportCommand implements Callable<Integer> {
     private final PrintStream out;
 
@@ -58,6 +59,16 @@ final class ExportCommand implements Callable<Integer> {
                     "Paper of sheets and PDF: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
     private Paper paper = Paper.A4;
 
+    @Option(
+            names = "--words-per-minute",
+            paramLabel = "WORDS",
+            defaultValue = SpokenWords.USUAL,
+            converter = SpokenWords.class,
+            description =
+                    "How fast narration and captions are spoken (default: ${DEFAULT-VALUE}; sensible"
+                            + " from 120 to 180).")
+    private SpeechRate rate = SpeechRate.USUAL;
+
     ExportCommand(PrintStream out) {
         this.out = out;
     }
@@ -69,7 +80,8 @@ final class ExportCommand implements Callable<Integer> {
                                 ProcedureFile.baseName(file),
                                 ProcedureFile.read(file),
                                 PhotoFolder.beside(file))
-                        .on(paper);
+                        .on(paper)
+                        .at(rate);
         OutputFolder output = OutputFolder.at(folder);
         for (Exporter format : formats.stream().distinct().toList()) {
             format.write(print, output).forEach(out::println);

@@ -72,6 +72,26 @@ final class ExportCommandTest {
     }
 
     @Test
+    void theVoiceIsAsFastAsAskedForAndNoFasterThanPeopleSpeak() throws Exception {
+        String[] spoken = {"--format", "narration", "--words-per-minute"};
+        assertEquals(0, Run.of("export", SAMPLE, "--to", folder, spoken[0], spoken[1]).code());
+        Path script = folder.resolve("orrin-c4-stick-unit.narration.md");
+        assertTrue(Files.readString(script).contains("at 150 words per minute"));
+        assertEquals(
+                0,
+                Run.of("export", SAMPLE, "--to", folder, spoken[0], spoken[1], spoken[2], "120")
+                        .code());
+        assertTrue(Files.readString(script).contains("at 120 words per minute"));
+        for (String refused : List.of("0", "301", "-150", "fast", "99999999999")) {
+            String why =
+                    Run.of("export", SAMPLE, "--to", folder.resolve("no"), spoken[2], refused)
+                            .refusal();
+            assertTrue(why.contains(refused), why);
+        }
+        assertFalse(Files.exists(folder.resolve("no")));
+    }
+
+    @Test
     void helpNamesTheFormats() {
         assertTrue(Run.of("export", "--help").out().contains("html, md"));
     }

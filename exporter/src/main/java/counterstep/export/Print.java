@@ -30,6 +30,7 @@ import java.util.Optional;
  * @param fingerprint 64 hexadecimal digits that tell one content from another
  * @param pictures its photos
  * @param paper what sheets and PDF are laid out for
+ * @param rate how fast a narration is spoken
  */
 public record Print(
         String baseName,
@@ -41,7 +42,8 @@ public record Print(
         Optional<CriticalPath> path,
         String fingerprint,
         Pictures pictures,
-        Paper paper) {
+        Paper paper,
+        SpeechRate rate) {
     /** Derives everything from a procedure. */
     public static Print of(String baseName, Procedure procedure, PhotoFolder photos) {
         Facts facts = Facts.of(procedure);
@@ -55,11 +57,21 @@ public record Print(
                 criticalPath(procedure, Precedence.of(procedure)),
                 Fingerprint.of(procedure),
                 Pictures.in(photos),
-                Paper.A4);
+                Paper.A4,
+                SpeechRate.USUAL);
     }
 
     /** The same print on another paper. */
     public Print on(Paper other) {
+        return with(other, rate);
+    }
+
+    /** The same print, spoken at another rate. */
+    public Print at(SpeechRate other) {
+        return with(paper, other);
+    }
+
+    private Print with(Paper newPaper, SpeechRate newRate) {
         return new Print(
                 baseName,
                 facts,
@@ -70,7 +82,8 @@ public record Print(
                 path,
                 fingerprint,
                 pictures,
-                other);
+                newPaper,
+                newRate);
     }
 
     /** The document that is printed. */

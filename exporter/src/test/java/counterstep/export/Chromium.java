@@ -36,28 +36,40 @@ public final class Chromium {
     public static Path print(Path page, Path folder) throws IOException, InterruptedException {
         Path pdf = folder.resolve("printed.pdf");
         Files.deleteIfExists(pdf);
+        run(page, folder, folder.resolve("browser.out"), "--print-to-pdf=" + pdf);
+        if (!Files.exists(pdf)) {
+            throw new IOException(Files.readString(folder.resolve("browser.log")));
+        }
+        return pdf;
+    }
+
+    /** The page as it stands when its scripts have run. */
+    public static String dom(Path page, Path folder) throws IOException, InterruptedException {
+        Path out = folder.resolve("browser.out");
+        run(page, folder, out, "--virtual-time-budget=10000", "--dump-dom");
+        return Files.readString(out);
+    }
+
+    private static void run(Path page, Path folder, Path out, String... task)
+            throws IOException, InterruptedException {
         List<String> command =
                 Stream.of(
                                 Stream.of(installed().orElseThrow().toString()),
                                 FLAGS.stream(),
+                                Stream.of(task),
                                 Stream.of(
                                         "--user-data-dir=" + Files.createTempDirectory(folder, "p"),
-                                        "--print-to-pdf=" + pdf,
                                         page.toUri().toString()))
                         .flatMap(part -> part)
                         .toList();
         Process browser =
                 new ProcessBuilder(command)
-                        .redirectErrorStream(true)
-                        .redirectOutput(folder.resolve("browser.log").toFile())
+                        .redirectError(folder.resolve("browser.log").toFile())
+                        .redirectOutput(out.toFile())
                         .start();
         if (!browser.waitFor(120, TimeUnit.SECONDS)) {
             browser.destroyForcibly();
             throw new IOException("the browser did not end");
         }
-        if (!Files.exists(pdf)) {
-            throw new IOException(Files.readString(folder.resolve("browser.log")));
-        }
-        return pdf;
     }
 }

@@ -3,6 +3,7 @@ package counterstep.editor.preview;
 import counterstep.editor.analysis.Analysis;
 import counterstep.export.Paper;
 import counterstep.export.Print;
+import counterstep.export.SpeechRate;
 import counterstep.export.html.HtmlGuide;
 import counterstep.export.picture.Pictures;
 import counterstep.json.Fingerprint;
@@ -72,7 +73,8 @@ final class PageMaker {
                 analysis.criticalPath(),
                 Fingerprint.of(procedure),
                 pictures(photos, procedure.photos()),
-                Paper.A4);
+                Paper.A4,
+                SpeechRate.USUAL);
     }
 
     private Pictures pictures(PhotoFolder folder, List<Photo> photos) {

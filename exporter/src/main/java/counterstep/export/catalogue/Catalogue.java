@@ -5,6 +5,8 @@ import counterstep.export.bench.BenchSheetFiles;
 import counterstep.export.html.HtmlGuide;
 import counterstep.export.markdown.MarkdownGuide;
 import counterstep.export.report.ReviewReport;
+import counterstep.export.spoken.Captions;
+import counterstep.export.spoken.NarrationScript;
 import counterstep.export.table.CsvTables;
 import counterstep.export.tray.FastenerSheetFiles;
 import java.util.List;
@@ -19,7 +21,9 @@ public final class Catalogue {
                     new BenchSheetFiles(),
                     new FastenerSheetFiles(),
                     new CsvTables(),
-                    new ReviewReport());
+                    new ReviewReport(),
+                    new NarrationScript(),
+                    new Captions());
 
     private Catalogue() {}
 

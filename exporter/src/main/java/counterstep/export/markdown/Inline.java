@@ -1,13 +1,13 @@
 package counterstep.export.markdown;
 
 /** Text of the document inside a line of Markdown: it can neither format nor link nor embed. */
-final class Inline {
+public final class Inline {
     private static final String SPECIAL = "\\`*_[]<>&#!|~";
 
     private Inline() {}
 
     /** The text on one line, with a backslash before whatever Markdown would take for its own. */
-    static String escaped(String text) {
+    public static String escaped(String text) {
         String line = onOneLine(text);
         StringBuilder safe = new StringBuilder(line.length() + 8);
         for (int at = 0; at < line.length(); at++) {

@@ -3,11 +3,11 @@ package counterstep.export.markdown;
 import java.util.List;
 
 /** Markdown in the making, block by block with an empty line between. */
-final class Lines {
+public final class Lines {
     private final StringBuilder out = new StringBuilder();
 
     /** One block; nothing where it is empty. */
-    Lines block(String block) {
+    public Lines block(String block) {
         if (!block.isBlank()) {
             out.append(out.length() == 0 ? "" : "\n").append(block.stripTrailing()).append('\n');
         }
@@ -15,7 +15,7 @@ final class Lines {
     }
 
     /** A list, one line an entry; nothing where there is none. */
-    Lines list(List<String> entries) {
+    public Lines list(List<String> entries) {
         return block(String.join("\n", entries.stream().map(entry -> "- " + entry).toList()));
     }
 
