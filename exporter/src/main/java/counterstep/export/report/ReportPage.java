@@ -4,7 +4,6 @@ import counterstep.export.html.Head;
 import counterstep.export.html.Markup;
 import counterstep.export.html.Rules;
 import counterstep.export.html.Style;
-import java.util.List;
 
 /** Sets a report as one HTML page. */
 final class ReportPage {
@@ -108,14 +107,9 @@ final class ReportPage {
 
     private void signOff() {
         markup.open("section", "class", "sign-off").element("h2", "Sign-off");
-        String holds =
-                "For the procedure with the fingerprint "
-                        + report.imprint().shortFingerprint()
-                        + " alone. Whatever changes what is done changes it; comments, waivers and"
-                        + " places on the canvas do not.";
-        markup.element("p", holds, "class", "soft");
+        markup.element("p", SignOff.holdsFor(report.imprint()), "class", "soft");
         markup.openTable("signatures", "Signs as", "Name", "Date", "Signature");
-        for (String role : List.of("Writer", "Reviewer", "Second reviewer")) {
+        for (String role : SignOff.ROLES) {
             markup.open("tr").element("th", role, "scope", "row");
             markup.element("td", "").element("td", "").element("td", "").close();
         }

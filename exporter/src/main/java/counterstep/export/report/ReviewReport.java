@@ -7,7 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 
-/** The review report as NAME.review.html: one file, no script, nothing loaded from elsewhere. */
+/**
+ * The review report as NAME.review.html, one file without script or anything loaded from elsewhere,
+ * and as NAME.review.md.
+ */
 public final class ReviewReport implements Exporter {
     @Override
     public String id() {
@@ -16,12 +19,16 @@ public final class ReviewReport implements Exporter {
 
     @Override
     public String name() {
-        return "Review report, HTML";
+        return "Review report, HTML and Markdown";
     }
 
     @Override
     public List<Path> write(Print print, OutputFolder folder) {
-        byte[] page = ReportPage.of(Report.of(print)).getBytes(StandardCharsets.UTF_8);
-        return List.of(folder.write(print.baseName() + ".review.html", page));
+        Report report = Report.of(print);
+        String name = print.baseName() + ".review";
+        return List.of(
+                folder.write(
+                        name + ".html", ReportPage.of(report).getBytes(StandardCharsets.UTF_8)),
+                folder.write(name + ".md", ReportText.of(report).getBytes(StandardCharsets.UTF_8)));
     }
 }

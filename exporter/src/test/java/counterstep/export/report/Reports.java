@@ -1,9 +1,16 @@
 package counterstep.export.report;
 
+import counterstep.export.Hostile;
 import counterstep.export.guide.Imprint;
+import counterstep.model.CheckSetting;
+import counterstep.model.Comment;
+import counterstep.model.CommentId;
 import counterstep.model.Extras;
+import counterstep.model.Procedure;
 import counterstep.model.Revision;
+import counterstep.model.Waiver;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -94,5 +101,30 @@ final class Reports {
                 false,
                 "",
                 "R. Weir, 2026-03-02: they differ in colour");
+    }
+
+    /** Hostile in all that a reviewer may say. */
+    static Procedure reviewed(String words) {
+        Procedure procedure = Hostile.saying(words);
+        Waiver waiver = new Waiver(words, List.of(), List.of(), words, words, words, Extras.NONE);
+        Comment comment =
+                new Comment(
+                        new CommentId("k900"),
+                        List.of(),
+                        List.of(),
+                        words,
+                        words,
+                        words,
+                        Extras.NONE);
+        return procedure
+                .draft()
+                .waivers(List.of(waiver))
+                .comments(List.of(comment))
+                .settings(
+                        List.of(
+                                new CheckSetting(words, Optional.empty(), words, Extras.NONE),
+                                new CheckSetting(
+                                        "left-open", Optional.empty(), words, Extras.NONE)))
+                .procedure();
     }
 }

@@ -4,21 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import counterstep.export.Hostile;
 import counterstep.export.NuValidator;
 import counterstep.export.Print;
 import counterstep.export.Prints;
-import counterstep.model.CheckSetting;
-import counterstep.model.Comment;
-import counterstep.model.CommentId;
-import counterstep.model.Extras;
-import counterstep.model.Procedure;
-import counterstep.model.Waiver;
 import counterstep.store.OutputFolder;
 import counterstep.testing.Samples;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -73,13 +65,13 @@ final class ReviewReportTest {
                 "]]>\u0000\u0007\uFFFF\u202Egnp.exe"
             })
     void hostileWordsStayWords(String words) throws Exception {
-        String page = page(Prints.of(reviewed(words)));
+        String page = page(Prints.of(Reports.reviewed(words)));
         assertEquals("", NuValidator.complaints(page));
         assertFalse(page.contains("<script"));
         assertFalse(page.contains("<img"));
         String sheet = page.substring(page.indexOf("<style>"), page.indexOf("</style>"));
         assertFalse(sheet.contains("example.org"));
-        assertEquals(tags(page(Prints.of(reviewed("words")))), tags(page));
+        assertEquals(tags(page(Prints.of(Reports.reviewed("words")))), tags(page));
     }
 
     private static List<String> tags(String page) {
@@ -88,30 +80,5 @@ final class ReviewReportTest {
                 .results()
                 .map(found -> found.group())
                 .toList();
-    }
-
-    /** Hostile in all that a reviewer may say. */
-    private static Procedure reviewed(String words) {
-        Procedure procedure = Hostile.saying(words);
-        Waiver waiver = new Waiver(words, List.of(), List.of(), words, words, words, Extras.NONE);
-        Comment comment =
-                new Comment(
-                        new CommentId("k900"),
-                        List.of(),
-                        List.of(),
-                        words,
-                        words,
-                        words,
-                        Extras.NONE);
-        return procedure
-                .draft()
-                .waivers(List.of(waiver))
-                .comments(List.of(comment))
-                .settings(
-                        List.of(
-                                new CheckSetting(words, Optional.empty(), words, Extras.NONE),
-                                new CheckSetting(
-                                        "left-open", Optional.empty(), words, Extras.NONE)))
-                .procedure();
     }
 }
