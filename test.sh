@@ -16,6 +16,7 @@ missing_packages() {
     has mvn || echo maven
     has chromium || echo chromium
     has pdftoppm || echo poppler-utils
+    [ -f /usr/share/dita-ot/catalog-dita.xml ] || echo dita-ot
     has fc-list && [ -n "$(fc-list 'DejaVu Sans')" ] || echo fonts-dejavu
     [ -n "$(ldconfig -p | grep 'libgtk-3\.so\.0')" ] || echo libgtk-3-0
     if [ "$own_display" = yes ]; then

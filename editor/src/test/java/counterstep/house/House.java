@@ -48,7 +48,12 @@ final class House {
                     List.of("export.guide"),
                     List.of("export.html", "export.markdown", "export.table"),
                     List.of("export.pdf"),
-                    List.of("export.report", "export.bench", "export.tray", "export.spoken"),
+                    List.of(
+                            "export.report",
+                            "export.bench",
+                            "export.tray",
+                            "export.spoken",
+                            "export.dita"),
                     List.of("export.catalogue"),
                     List.of("editor.analysis", "editor.theme", "cli"),
                     List.of("editor.form"),

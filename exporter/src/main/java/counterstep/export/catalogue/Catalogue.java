@@ -2,6 +2,7 @@ package counterstep.export.catalogue;
 
 import counterstep.export.Exporter;
 import counterstep.export.bench.BenchSheetFiles;
+import counterstep.export.dita.DitaTask;
 import counterstep.export.html.HtmlGuide;
 import counterstep.export.markdown.MarkdownGuide;
 import counterstep.export.report.ReviewReport;
@@ -23,7 +24,8 @@ public final class Catalogue {
                     new CsvTables(),
                     new ReviewReport(),
                     new NarrationScript(),
-                    new Captions());
+                    new Captions(),
+                    new DitaTask());
 
     private Catalogue() {}
 

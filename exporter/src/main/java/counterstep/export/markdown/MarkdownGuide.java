@@ -3,13 +3,11 @@ package counterstep.export.markdown;
 import counterstep.export.Exporter;
 import counterstep.export.Print;
 import counterstep.export.guide.Guide;
-import counterstep.export.picture.EncodedPicture;
 import counterstep.store.OutputFolder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /** The guide as NAME.guide.md, with the photos it shows in NAME.guide.photos beside it. */
 public final class MarkdownGuide implements Exporter {
@@ -29,11 +27,7 @@ public final class MarkdownGuide implements Exporter {
         String photoFolder = print.baseName() + ".guide.photos";
         PhotoFiles photos = new PhotoFiles(photoFolder);
         byte[] page = Page.of(Guide.of(print), photos).getBytes(StandardCharsets.UTF_8);
-        List<Path> written = new ArrayList<>();
-        OutputFolder beside = OutputFolder.at(folder.directory().resolve(photoFolder));
-        for (Map.Entry<String, EncodedPicture> photo : photos.files().entrySet()) {
-            written.add(beside.write(photo.getKey(), photo.getValue().bytes()));
-        }
+        List<Path> written = new ArrayList<>(photos.write(folder));
         written.add(0, folder.write(print.baseName() + ".guide.md", page));
         return written;
     }

@@ -3,7 +3,10 @@ package counterstep.export.markdown;
 import counterstep.export.guide.PhotoBlock;
 import counterstep.export.picture.EncodedPicture;
 import counterstep.export.picture.NumberedPicture;
+import counterstep.store.OutputFolder;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -11,16 +14,17 @@ import java.util.Optional;
  * The photos that a guide refers to, as files to be written beside it. Their names are ours, by
  * step and place, so that nothing of the document becomes a path.
  */
-final class PhotoFiles {
+public final class PhotoFiles {
     private final String folder;
     private final Map<String, EncodedPicture> files = new LinkedHashMap<>();
 
-    PhotoFiles(String folder) {
+    /** Photos for a folder of that name, beside the page. */
+    public PhotoFiles(String folder) {
         this.folder = folder;
     }
 
-    /** Keeps a photo of a step, numbers drawn in; its address, or empty if it cannot be shown. */
-    Optional<String> place(int step, PhotoBlock photo) {
+    /** Keeps a photo of a step, numbers drawn in; its path, or empty if it cannot be shown. */
+    public Optional<String> place(int step, PhotoBlock photo) {
         return photo.picture().encoded().map(picture -> place(step, photo, picture));
     }
 
@@ -35,11 +39,14 @@ final class PhotoFiles {
         }
         String file = name + "." + numbered.format().extension();
         files.put(file, numbered);
-        return folder.replace(" ", "%20").replace("<", "%3C").replace(">", "%3E") + "/" + file;
+        return folder + "/" + file;
     }
 
-    /** File name to content, in the order of the steps. */
-    Map<String, EncodedPicture> files() {
-        return files;
+    /** Writes them beside the page, in the order of the steps. */
+    public List<Path> write(OutputFolder page) {
+        OutputFolder beside = OutputFolder.at(page.directory().resolve(folder));
+        return files.entrySet().stream()
+                .map(photo -> beside.write(photo.getKey(), photo.getValue().bytes()))
+                .toList();
     }
 }

@@ -82,7 +82,7 @@ final class StepSetter {
                                 "!["
                                         + words
                                         + "](<"
-                                        + path
+                                        + address(path)
                                         + ">)"
                                         + (seen.isEmpty() ? "" : "\\\n" + seen))
                 .orElseGet(
@@ -94,5 +94,10 @@ final class StepSetter {
                                                 words)
                                         .replaceFirst("^\\[", "\\\\[")
                                         .replaceFirst("\\]$", "\\\\]"));
+    }
+
+    /** The path as it may stand between pointed brackets. */
+    private static String address(String path) {
+        return path.replace(" ", "%20").replace("<", "%3C").replace(">", "%3E");
     }
 }
