@@ -56,28 +56,37 @@ record Columns(Map<StepId, Point2D> places, List<Rung> rungs, List<EmptyPlace> e
         return all;
     }
 
-    /** Rungs between steps that are there, from edge to edge. */
-    List<RungLine> lines(Map<StepId, Card> cards, Index index) {
+    /**
+     * Rungs between steps that are there, from edge to edge. Between two folded phases there is
+     * one; one between a folded phase and a step is left out.
+     */
+    List<RungLine> lines(Map<StepId, Card> cards, Folding folding, Index index) {
         ItemWords words = new ItemWords(index);
         List<RungLine> lines = new ArrayList<>();
+        Map<List<Card>, Integer> folded = new LinkedHashMap<>();
         for (Rung rung : rungs) {
-            Card left = cards.get(rung.left());
-            Card right = cards.get(rung.right());
-            if (left != null && right != null) {
-                lines.add(
-                        new RungLine(
-                                left.x() + Measures.WIDTH + OFF,
-                                left.centreY(),
-                                right.x() - OFF,
-                                right.centreY(),
-                                words.of(counts(rung.items(), index)),
-                                false));
+            Card left = cards.get(folding.shown(rung.left()));
+            Card right = cards.get(folding.shown(rung.right()));
+            if (left == null || right == null || left.isFolded() != right.isFolded()) {
+                continue;
+            }
+            if (left.isFolded()) {
+                folded.merge(List.of(left, right), 1, Integer::sum);
+            } else {
+                lines.add(line(left, right, words.of(counts(rung.items(), index))));
             }
         }
+        folded.forEach(
+                (ends, pairs) ->
+                        lines.add(
+                                line(
+                                        ends.get(0),
+                                        ends.get(1),
+                                        pairs == 1 ? "1 pair" : pairs + " pairs")));
         for (EmptyPlace empty : emptyPlaces) {
             Card left = cards.get(empty.left());
-            if (left != null) {
-                Point2D box = corner(false, empty.row());
+            if (left != null && !left.isFolded()) {
+                Point2D box = folding.drawn(corner(false, empty.row()));
                 lines.add(
                         new RungLine(
                                 left.x() + Measures.WIDTH + OFF,
@@ -91,14 +100,25 @@ record Columns(Map<StepId, Point2D> places, List<Rung> rungs, List<EmptyPlace> e
         return lines;
     }
 
+    private static RungLine line(Card left, Card right, String label) {
+        return new RungLine(
+                left.x() + Measures.WIDTH + OFF,
+                left.centreY(),
+                right.x() - OFF,
+                right.centreY(),
+                label,
+                false);
+    }
+
     /** Empty places beside steps that are there. */
-    List<EmptyBox> emptyBoxes(Map<StepId, Card> cards, Index index) {
+    List<EmptyBox> emptyBoxes(Map<StepId, Card> cards, Folding folding, Index index) {
         ItemWords words = new ItemWords(index);
         List<EmptyBox> boxes = new ArrayList<>();
         for (EmptyPlace empty : emptyPlaces) {
             Map<ItemId, Integer> counts = counts(empty.items(), index);
-            if (cards.containsKey(empty.left()) && !counts.isEmpty()) {
-                Point2D box = corner(false, empty.row());
+            boolean there = cards.containsKey(empty.left()) && !folding.isFolded(empty.left());
+            if (there && !counts.isEmpty()) {
+                Point2D box = folding.drawn(corner(false, empty.row()));
                 boxes.add(
                         new EmptyBox(
                                 empty.left(),

@@ -12,7 +12,9 @@ import counterstep.editor.desk.Selection;
 import counterstep.implied.ImpliedLink;
 import counterstep.mirror.DrawCounterstep;
 import counterstep.model.CanvasPoint;
+import counterstep.model.Link;
 import counterstep.model.LinkEnds;
+import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepId;
@@ -25,6 +27,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What can be done to the drawing, by mouse, key or menu. */
 final class Commands {
@@ -33,6 +36,7 @@ final class Commands {
     private final Viewpoint viewpoint;
     private final TitleEditor titles;
     private final EmptyPlaces empty;
+    private final Folds folds;
     private final Runnable redraw;
 
     /**
@@ -44,12 +48,14 @@ final class Commands {
             Viewpoint viewpoint,
             TitleEditor titles,
             EmptyPlaces empty,
+            Folds folds,
             Runnable redraw) {
         this.desk = desk;
         this.cells = cells;
         this.viewpoint = viewpoint;
         this.titles = titles;
         this.empty = empty;
+        this.folds = folds;
         this.redraw = redraw;
     }
 
@@ -73,6 +79,7 @@ final class Commands {
     }
 
     private void add(AddStep edit) {
+        folds.unfold(Set.of(edit.step().phase()));
         apply(edit);
         StepId step = edit.step().id();
         if (cells.scene().card(step).isPresent()) {
@@ -82,6 +89,7 @@ final class Commands {
     }
 
     void rename(StepId step) {
+        unfold(Set.of(step));
         desk.select(Selection.of(step));
         reveal(step);
         titles.open(step);
@@ -93,7 +101,10 @@ final class Commands {
 
     /** Accepts a proposed link that is selected; else renames the step. */
     private void acceptOrRename() {
-        if (desk.state().selection().links().isEmpty()) {
+        Set<StepId> steps = desk.state().selection().steps();
+        if (steps.stream().anyMatch(cells.scene().folding()::isFolded)) {
+            unfold(steps);
+        } else if (desk.state().selection().links().isEmpty()) {
             renameSelected();
         } else {
             acceptProposed();
@@ -138,6 +149,7 @@ final class Commands {
                         .map(Step::id)
                         .collect(Collectors.toCollection(LinkedHashSet::new));
         if (!drawn.isEmpty()) {
+            unfold(drawn);
             desk.select(Selection.ofSteps(drawn));
             reveal(drawn.iterator().next());
         }
@@ -167,16 +179,22 @@ final class Commands {
     void move(Set<StepId> steps, double right, double down) {
         Map<StepId, Optional<CanvasPoint>> places =
                 steps.stream()
-                        .flatMap(step -> cells.scene().card(step).stream())
                         .collect(
                                 Collectors.toMap(
-                                        Card::step,
-                                        card ->
-                                                Optional.of(
-                                                        new CanvasPoint(
-                                                                card.x() + right,
-                                                                card.y() + down))));
+                                        step -> step,
+                                        step -> Optional.of(moved(step, right, down))));
         apply(new PlaceSteps(places));
+    }
+
+    /** Steps of a folded phase go as far as its card does. */
+    private CanvasPoint moved(StepId step, double right, double down) {
+        Folding folding = cells.scene().folding();
+        Card card = cells.scene().standsFor(step).orElseThrow();
+        Point2D from = folding.undrawn(new Point2D.Double(card.x(), card.y()));
+        Point2D to = folding.undrawn(new Point2D.Double(card.x() + right, card.y() + down));
+        Point2D place = folding.isFolded(step) ? folding.places().get(step) : from;
+        return new CanvasPoint(
+                place.getX() + to.getX() - from.getX(), place.getY() + to.getY() - from.getY());
     }
 
     /** Gives selected steps, or all where none is selected, back to the mirror layout. */
@@ -194,11 +212,7 @@ final class Commands {
     }
 
     void selectAll() {
-        desk.select(
-                Selection.ofSteps(
-                        desk.state().procedure().steps().stream()
-                                .map(Step::id)
-                                .collect(Collectors.toCollection(LinkedHashSet::new))));
+        selectWhole(desk.state().procedure().steps().stream().map(Step::id).toList());
     }
 
     /** Selects the nearest step in a direction; the first of all where none is selected. */
@@ -208,7 +222,9 @@ final class Commands {
         }
         empty.leave();
         Optional<Card> now =
-                desk.state().selection().steps().stream().findFirst().flatMap(cells.scene()::card);
+                desk.state().selection().steps().stream()
+                        .findFirst()
+                        .flatMap(cells.scene()::standsFor);
         Optional<Card> next =
                 now.isEmpty()
                         ? cells.scene().cards().values().stream().findFirst()
@@ -217,16 +233,72 @@ final class Commands {
                                 .min(
                                         Comparator.comparingDouble(
                                                 card -> cost(now.get(), card, right, down)));
-        next.map(Card::step)
-                .ifPresent(
-                        step -> {
-                            desk.select(Selection.of(step));
-                            reveal(step);
-                        });
+        next.ifPresent(
+                card -> {
+                    selectWhole(card.steps());
+                    reveal(card.step());
+                });
+    }
+
+    /** Selects steps, those of a folded phase without unfolding it. */
+    private void selectWhole(List<StepId> steps) {
+        folds.hold(() -> desk.select(Selection.ofSteps(new LinkedHashSet<>(steps))));
+    }
+
+    /** Selects the links that a drawn one stands for, several where a phase is folded. */
+    void selectLink(LinkEnds shown) {
+        Folding folding = cells.scene().folding();
+        Stream<LinkEnds> drawn = desk.state().procedure().links().stream().map(Link::ends);
+        Stream<LinkEnds> proposed =
+                desk.analysis().stream()
+                        .flatMap(newest -> newest.implied().proposals().stream())
+                        .map(ImpliedLink::ends);
+        Set<LinkEnds> links =
+                Stream.concat(drawn, proposed)
+                        .filter(link -> folding.shown(link).equals(shown))
+                        .collect(Collectors.toCollection(LinkedHashSet::new));
+        desk.select(new Selection(Set.of(), Set.of(), links));
+    }
+
+    /** Folds the phases of the selected steps, or unfolds them; unfolds all if none is selected. */
+    void foldSelected() {
+        Set<Phase> phases = phases(desk.state().selection().steps());
+        if (phases.isEmpty()) {
+            folds.unfold(folds.phases());
+        } else if (folds.phases().containsAll(phases)) {
+            folds.unfold(phases);
+        } else {
+            folds.fold(phases);
+        }
+    }
+
+    /** Folds all phases; unfolds them where all are folded. */
+    void foldAll() {
+        Set<Phase> phases =
+                desk.state().procedure().steps().stream()
+                        .map(Step::phase)
+                        .collect(Collectors.toSet());
+        if (folds.phases().containsAll(phases)) {
+            folds.unfold(phases);
+        } else {
+            folds.fold(phases);
+        }
+    }
+
+    /** Unfolds the phases of steps. */
+    void unfold(Set<StepId> steps) {
+        folds.unfold(phases(steps));
+    }
+
+    private Set<Phase> phases(Set<StepId> steps) {
+        return desk.state().procedure().steps().stream()
+                .filter(step -> steps.contains(step.id()))
+                .map(Step::phase)
+                .collect(Collectors.toSet());
     }
 
     void reveal(StepId step) {
-        cells.scene().card(step).ifPresent(card -> viewpoint.reveal(card.box()));
+        cells.scene().standsFor(step).ifPresent(card -> viewpoint.reveal(card.box()));
     }
 
     private static double ahead(Card from, Card to, int right, int down) {

@@ -55,7 +55,7 @@ final class Drops extends TransferHandler {
             return false;
         }
         Optional<StepId> step = stepAt(support);
-        boolean item = support.isDataFlavorSupported(CarriedItem.FLAVOR);
+        boolean item = support.isDataFlavorSupported(CarriedItem.FLAVOR) && !onFolded(support);
         boolean photo =
                 step.isPresent() && photos.isPresent() && DroppedFiles.perhapsPhotos(support);
         if (!item && !photo) {
@@ -122,7 +122,12 @@ final class Drops extends TransferHandler {
     }
 
     private Optional<StepId> stepAt(TransferSupport support) {
-        return cells.scene().cardAt(at(support), 0).map(Card::step);
+        return cells.scene().stepAt(at(support), 0);
+    }
+
+    /** Which of its steps should take the drop, a folded phase cannot tell. */
+    private boolean onFolded(TransferSupport support) {
+        return cells.scene().cardAt(at(support), 0).filter(Card::isFolded).isPresent();
     }
 
     /** What would take the drop if the drawing did not. */

@@ -111,7 +111,8 @@ final class Feedback {
         if (shown instanceof Drag.Moving moving) {
             graphics.setStroke(DASHED);
             moving.steps().stream()
-                    .flatMap(step -> scene.card(step).stream())
+                    .flatMap(step -> scene.standsFor(step).stream())
+                    .distinct()
                     .forEach(card -> outline(graphics, card, moving.right(), moving.down(), 0));
             graphics.setStroke(new BasicStroke(1));
             moving.guides().forEach(graphics::draw);

@@ -31,10 +31,13 @@ final class Gestures extends MouseAdapter {
     private final Feedback feedback;
     private final Commands commands;
     private final EmptyPlaces empty;
+    private final Folds folds;
     private final Panning panning;
     private Optional<Point> pressedAt = Optional.empty();
     private Optional<Drag> begun = Optional.empty();
     private boolean reading;
+    private Optional<Card> onFolded = Optional.empty();
+    private boolean unfolded;
 
     Gestures(
             Desk desk,
@@ -43,7 +46,8 @@ final class Gestures extends MouseAdapter {
             Viewpoint viewpoint,
             Feedback feedback,
             Commands commands,
-            EmptyPlaces empty) {
+            EmptyPlaces empty,
+            Folds folds) {
         this.desk = desk;
         this.cells = cells;
         this.pane = pane;
@@ -51,6 +55,7 @@ final class Gestures extends MouseAdapter {
         this.feedback = feedback;
         this.commands = commands;
         this.empty = empty;
+        this.folds = folds;
         this.panning = new Panning(pane, viewpoint);
     }
 
@@ -79,6 +84,10 @@ final class Gestures extends MouseAdapter {
         if (panning.takes(event) || !SwingUtilities.isLeftMouseButton(event)) {
             return;
         }
+        if (unfolded && event.getClickCount() > 1) {
+            return; // meant for the folded phase that the first click unfolded
+        }
+        unfolded = false;
         Point2D at = viewpoint.toScene(event.getPoint());
         Optional<Card> card = cells.scene().cardAt(at, 0);
         Optional<Point2D> handle = feedback.handleAt(at);
@@ -90,6 +99,8 @@ final class Gestures extends MouseAdapter {
                     event,
                     new Drag.Linking(
                             feedback.hovered().orElseThrow(), handle.get(), at, Optional.empty()));
+        } else if (card.filter(Card::isFolded).isPresent()) {
+            pressFolded(event, card.get());
         } else if (card.isPresent()) {
             pressStep(event, card.get().step());
         } else {
@@ -114,10 +125,27 @@ final class Gestures extends MouseAdapter {
         }
     }
 
+    /** A click unfolds it, a drag moves all its steps. */
+    private void pressFolded(MouseEvent event, Card card) {
+        Set<StepId> selected = desk.state().selection().steps();
+        Set<StepId> inside = new LinkedHashSet<>(card.steps());
+        if (toggles(event)) {
+            Set<StepId> changed = new LinkedHashSet<>(selected);
+            if (!changed.removeAll(inside)) {
+                changed.addAll(inside);
+            }
+            select(changed);
+        } else {
+            onFolded = Optional.of(card);
+            Set<StepId> moved = selected.containsAll(inside) ? selected : inside;
+            begin(event, new Drag.Moving(moved, 0, 0, List.of()));
+        }
+    }
+
     private void pressGround(MouseEvent event, Point2D at) {
         Optional<LinkEnds> link = linkAt(event);
         if (link.isPresent()) {
-            desk.select(Selection.of(link.get()));
+            commands.selectLink(link.get());
         } else if (event.getClickCount() == 2) {
             commands.addAt(at);
         } else {
@@ -159,8 +187,7 @@ final class Gestures extends MouseAdapter {
         if (drag instanceof Drag.Linking linking) {
             Optional<StepId> target =
                     cells.scene()
-                            .cardAt(at, Measures.RING)
-                            .map(Card::step)
+                            .stepAt(at, Measures.RING)
                             .filter(step -> !step.equals(linking.from()));
             return new Drag.Linking(linking.from(), linking.start(), at, target);
         }
@@ -176,7 +203,12 @@ final class Gestures extends MouseAdapter {
 
     private void release(MouseEvent event) {
         Optional<Drag> done = feedback.drag();
+        Optional<Card> clicked = onFolded.filter(card -> done.isEmpty());
         cancel();
+        if (clicked.isPresent()) {
+            unfolded = true;
+            folds.unfold(Set.of(clicked.get().face().phase()));
+        }
         if (done.isEmpty()) {
             return;
         }
@@ -194,6 +226,7 @@ final class Gestures extends MouseAdapter {
     /** Gives up what is being dragged. */
     void cancel() {
         begun = Optional.empty();
+        onFolded = Optional.empty();
         pressedAt = Optional.empty();
         if (feedback.drag().isPresent()) {
             feedback.show(Optional.empty());
@@ -205,8 +238,8 @@ final class Gestures extends MouseAdapter {
                 new LinkedHashSet<>(more ? desk.state().selection().steps() : Set.of());
         cells.scene().cards().values().stream()
                 .filter(card -> band.box().intersects(card.box()))
-                .map(Card::step)
-                .forEach(inside::add);
+                .map(Card::steps)
+                .forEach(inside::addAll);
         select(inside);
     }
 

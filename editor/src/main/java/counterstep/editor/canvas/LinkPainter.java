@@ -21,7 +21,7 @@ final class LinkPainter {
     static void paint(Graphics2D graphics, Route route, Scene scene, double thinner) {
         boolean proposed = scene.proposed().contains(route.link());
         boolean following = scene.following().contains(route.link());
-        boolean selected = scene.selection().links().contains(route.link());
+        boolean selected = scene.isSelected(route.link());
         graphics.setColor(color(route, selected, following).color());
         float width = route.critical() ? 2.4f : following ? 0.9f : proposed ? 1.1f : 1.4f;
         graphics.setStroke(stroke((float) ((selected ? width + 1 : width) * thinner), proposed));

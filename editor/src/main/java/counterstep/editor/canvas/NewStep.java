@@ -32,7 +32,7 @@ final class NewStep {
                         .filter(card -> left == card.y() < point.getY())
                         .reduce((one, other) -> left ? other : one);
         Optional<StepId> below =
-                before.map(Card::step).or(() -> left ? Optional.empty() : lastOf(procedure, left));
+                before.map(Card::last).or(() -> left ? Optional.empty() : lastOf(procedure, left));
         Phase phase =
                 before.map(card -> card.face().phase())
                         .orElse(left ? Phase.TEARDOWN : Phase.REASSEMBLY);

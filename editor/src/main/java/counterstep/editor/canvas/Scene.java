@@ -13,12 +13,13 @@ import java.util.Set;
 /**
  * All that is drawn at one moment, in pixels at 100 %.
  *
- * @param cards steps in page order
+ * @param cards steps in page order; a folded phase goes by the id of its first step
  * @param routes links that are drawn
  * @param following links that follow from others
  * @param proposed links that are proposed, not drawn
  * @param rungs what joins step and counterstep
  * @param emptyBoxes places of countersteps that are not there
+ * @param folding what stands behind which card
  * @param selection what is selected
  * @param bounds what holds everything; two empty columns where there is nothing
  */
@@ -29,10 +30,19 @@ record Scene(
         Set<LinkEnds> proposed,
         List<RungLine> rungs,
         List<EmptyBox> emptyBoxes,
+        Folding folding,
         Selection selection,
         Rectangle2D bounds) {
     static final Scene EMPTY =
-            of(Map.of(), Map.of(), Set.of(), Set.of(), List.of(), List.of(), Selection.NONE);
+            of(
+                    Map.of(),
+                    Map.of(),
+                    Set.of(),
+                    Set.of(),
+                    List.of(),
+                    List.of(),
+                    Folding.NONE,
+                    Selection.NONE);
 
     /** A scene, measured once. */
     static Scene of(
@@ -42,20 +52,43 @@ record Scene(
             Set<LinkEnds> proposed,
             List<RungLine> rungs,
             List<EmptyBox> emptyBoxes,
+            Folding folding,
             Selection selection) {
         Rectangle2D bounds = bounds(cards, routes, emptyBoxes);
-        return new Scene(cards, routes, following, proposed, rungs, emptyBoxes, selection, bounds);
+        return new Scene(
+                cards, routes, following, proposed, rungs, emptyBoxes, folding, selection, bounds);
     }
 
     boolean isEmpty() {
         return cards.isEmpty();
     }
 
+    /** The card of a step that is drawn itself. */
     Optional<Card> card(StepId step) {
-        return Optional.ofNullable(cards.get(step));
+        return folding.isFolded(step) ? Optional.empty() : standsFor(step);
     }
 
-    /** The topmost step at a point of the drawing. */
+    /** The card of a step, or of the folded phase that it is in. */
+    Optional<Card> standsFor(StepId step) {
+        return Optional.ofNullable(cards.get(folding.shown(step)));
+    }
+
+    /** Whether a step, or one in it, is selected. */
+    boolean isSelected(Card card) {
+        return card.steps().stream().anyMatch(selection.steps()::contains);
+    }
+
+    /** Whether a link between two cards is selected. */
+    boolean isSelected(LinkEnds link) {
+        return selection.links().stream().map(folding::shown).anyMatch(link::equals);
+    }
+
+    /** The step at a point of the drawing, which no folded phase is. */
+    Optional<StepId> stepAt(Point2D point, double beyond) {
+        return cardAt(point, beyond).filter(card -> !card.isFolded()).map(Card::step);
+    }
+
+    /** The topmost card at a point of the drawing. */
     Optional<Card> cardAt(Point2D point, double beyond) {
         Card found = null;
         for (Card card : cards.values()) {

@@ -1,5 +1,6 @@
 package counterstep.editor.canvas;
 
+import counterstep.check.Finding;
 import counterstep.editor.desk.DeskState;
 import counterstep.model.Index;
 import counterstep.model.Link;
@@ -7,12 +8,14 @@ import counterstep.model.LinkEnds;
 import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.awt.geom.Point2D;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -20,49 +23,103 @@ import java.util.stream.Stream;
 final class SceneBuilder {
     private final DeskState state;
     private final Derived derived;
-    private final boolean showProposed;
+    private final Look look;
+    private final List<Finding> findings;
     private final KeptRoutes routes;
     private final Index index;
 
     private SceneBuilder(
-            DeskState state, Derived derived, boolean showProposed, KeptRoutes routes) {
+            DeskState state,
+            Derived derived,
+            List<Finding> findings,
+            Look look,
+            KeptRoutes routes) {
+        this.findings = findings;
         this.routes = routes;
-        this.showProposed = showProposed;
+        this.look = look;
         this.state = state;
         this.derived = derived;
         this.index = Index.of(state.procedure());
     }
 
-    static Scene of(DeskState state, Derived derived, boolean showProposed, KeptRoutes routes) {
-        return new SceneBuilder(state, derived, showProposed, routes).scene();
+    /**
+     * @param findings told of the document, for what is read on folded phases
+     */
+    static Scene of(
+            DeskState state,
+            Derived derived,
+            List<Finding> findings,
+            Look look,
+            KeptRoutes routes) {
+        return new SceneBuilder(state, derived, findings, look, routes).scene();
     }
 
     private Scene scene() {
-        Map<StepId, Card> cards = new LinkedHashMap<>();
-        Map<StepId, Point2D> places = derived.columns().forAll(state.procedure());
-        for (Step step : state.procedure().steps()) {
-            Point2D place =
-                    step.place()
-                            .<Point2D>map(at -> new Point2D.Double(at.x(), at.y()))
-                            .orElseGet(() -> places.get(step.id()));
-            cards.put(step.id(), new Card(step.id(), place.getX(), place.getY(), face(step)));
+        Folding folding = Folding.of(state.procedure(), derived.columns(), look.folded());
+        Map<StepId, Card> cards = cards(folding);
+        Set<LinkEnds> drawn = drawn(folding, link -> true);
+        Set<LinkEnds> proposed = new LinkedHashSet<>();
+        if (look.proposals()) {
+            proposed.addAll(between(folding, derived.proposed()));
         }
-        Set<LinkEnds> drawn =
-                state.procedure().links().stream()
-                        .map(Link::ends)
-                        .collect(Collectors.toCollection(LinkedHashSet::new));
-        Set<LinkEnds> proposed = new LinkedHashSet<>(showProposed ? derived.proposed() : Set.of());
         proposed.removeAll(drawn);
         List<LinkEnds> links =
-                Stream.concat(drawn.stream().filter(this::shown), proposed.stream()).toList();
+                Stream.concat(drawn(folding, this::shown).stream(), proposed.stream()).toList();
+        Set<LinkEnds> critical = between(folding, derived.critical());
         return Scene.of(
                 cards,
-                routes.of(cards, links, derived.critical(), proposed),
-                derived.following(),
+                routes.of(cards, links, critical, proposed),
+                following(folding),
                 proposed,
-                derived.columns().lines(cards, index),
-                derived.columns().emptyBoxes(cards, index),
+                derived.columns().lines(cards, folding, index),
+                derived.columns().emptyBoxes(cards, folding, index),
+                folding,
                 state.selection());
+    }
+
+    private Map<StepId, Card> cards(Folding folding) {
+        Map<StepId, Card> cards = new LinkedHashMap<>();
+        for (Step step : state.procedure().steps()) {
+            if (!folding.isFolded(step.id())) {
+                Point2D at = folding.drawn(folding.places().get(step.id()));
+                cards.put(step.id(), new Card(step.id(), at.getX(), at.getY(), face(step)));
+            } else if (folding.shown(step.id()).equals(step.id())) {
+                FoldedPhase folded = folding.phases().get(step.phase());
+                Point2D at = folded.place();
+                Face face = PhaseFace.of(folded.steps(), index, findings);
+                cards.put(step.id(), new Card(step.id(), at.getX(), at.getY(), face));
+            }
+        }
+        return cards;
+    }
+
+    /** The drawn links that are asked for, between the cards that are shown. */
+    private Set<LinkEnds> drawn(Folding folding, Predicate<LinkEnds> asked) {
+        return state.procedure().links().stream()
+                .map(Link::ends)
+                .filter(asked)
+                .filter(link -> !folding.isInside(link))
+                .map(folding::shown)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static Set<LinkEnds> between(Folding folding, Set<LinkEnds> links) {
+        return folding.phases().isEmpty()
+                ? links
+                : links.stream()
+                        .filter(link -> !folding.isInside(link))
+                        .map(folding::shown)
+                        .collect(Collectors.toSet());
+    }
+
+    /** Of several links between two cards one that follows from nothing is enough. */
+    private Set<LinkEnds> following(Folding folding) {
+        if (folding.phases().isEmpty()) {
+            return derived.following();
+        }
+        Set<LinkEnds> following = new HashSet<>(between(folding, derived.following()));
+        following.removeAll(drawn(folding, link -> !derived.following().contains(link)));
+        return following;
     }
 
     /** A link that follows from others is only drawn while it, or one of its steps, is selected. */

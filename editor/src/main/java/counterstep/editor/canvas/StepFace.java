@@ -2,6 +2,7 @@ package counterstep.editor.canvas;
 
 import counterstep.model.Phase;
 import counterstep.model.Severity;
+import counterstep.model.StepId;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,4 +26,16 @@ record StepFace(
         String minutes,
         String tool,
         Optional<Severity> trouble,
-        Contents near) {}
+        Contents near)
+        implements Face {
+    @Override
+    public String said() {
+        String worst = trouble.map(severity -> ", " + severity.word()).orElse("");
+        return "step %d, %s, %s%s".formatted(number, title, phase.word(), worst);
+    }
+
+    @Override
+    public List<StepId> behind(StepId step) {
+        return List.of(step);
+    }
+}

@@ -1,10 +1,12 @@
 package counterstep.editor.canvas;
 
 import counterstep.check.Facts;
+import counterstep.check.Finding;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskState;
 import counterstep.editor.desk.Replayed;
 import counterstep.model.LinkEnds;
+import counterstep.model.Phase;
 import counterstep.model.StepId;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
@@ -13,6 +15,8 @@ import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.geom.Rectangle2D;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
@@ -28,13 +32,14 @@ public final class StepGraph extends JPanel {
     private final CellSync sync = new CellSync(cells);
     private final Viewpoint viewpoint = new Viewpoint(pane, cells);
     private final Overview overview = new Overview(cells, viewpoint);
-    private final ColumnHeads heads = new ColumnHeads(cells);
+    private final ColumnHeads heads;
     private final StepPainter steps;
     private final Rungs rungs = new Rungs();
     private final Feedback feedback = new Feedback(cells, () -> pane.getGraphControl().repaint());
     private final KeptRoutes routes = new KeptRoutes();
     private final ReplayMarks replay = new ReplayMarks();
     private final EmptyPlaces empty;
+    private final Folds folds;
     private final TitleEditor titles;
     private final Commands commands;
     private final Gestures gestures;
@@ -53,7 +58,9 @@ public final class StepGraph extends JPanel {
                         new DeskThumbnails(desk.photos(), () -> pane.getGraphControl().repaint()));
         this.titles = new TitleEditor(desk, pane, viewpoint);
         this.empty = new EmptyPlaces(desk, cells, () -> pane.getGraphControl().repaint());
-        this.commands = new Commands(desk, cells, viewpoint, titles, empty, this::redraw);
+        this.folds = new Folds(titles::handIn, this::redraw);
+        this.heads = new ColumnHeads(cells, folds);
+        this.commands = new Commands(desk, cells, viewpoint, titles, empty, folds, this::redraw);
         pane.setColumnHeaderView(heads);
         pane.addUnder(graphics -> rungs.paint(graphics, cells.scene(), viewpoint.zoom()));
         pane.addUnder(graphics -> replay.paintUnder(graphics, cells.scene()));
@@ -64,8 +71,9 @@ public final class StepGraph extends JPanel {
         cells.paintBy(this::paintCell);
         add(overview);
         add(pane);
-        gestures = new Gestures(desk, cells, pane, viewpoint, feedback, commands, empty);
+        gestures = new Gestures(desk, cells, pane, viewpoint, feedback, commands, empty, folds);
         gestures.install();
+        new PhaseMenu(cells, viewpoint, folds).install(pane.getGraphControl());
         drops = new Drops(desk, cells, viewpoint, feedback);
         drops.install(pane.getGraphControl());
         new Keys(pane.getGraphControl()).install(commands, viewpoint, gestures);
@@ -98,7 +106,7 @@ public final class StepGraph extends JPanel {
     /** Makes the selected steps fit what is seen; all where none is selected. */
     public void fitSelection() {
         desk.state().selection().steps().stream()
-                .flatMap(step -> cells.scene().card(step).stream())
+                .flatMap(step -> cells.scene().standsFor(step).stream())
                 .map(Card::box)
                 .reduce(Rectangle2D::createUnion)
                 .ifPresentOrElse(viewpoint::fit, viewpoint::fitWhole);
@@ -171,8 +179,22 @@ public final class StepGraph extends JPanel {
         drops.onPhotos(taker);
     }
 
-    /** Scrolls to a step. */
+    /**
+     * Folds the phases of the selected steps, each to one card, or unfolds them; unfolds all phases
+     * where nothing is selected.
+     */
+    public void foldSelected() {
+        commands.foldSelected();
+    }
+
+    /** Folds all phases, or unfolds them where all are folded. */
+    public void foldAll() {
+        commands.foldAll();
+    }
+
+    /** Scrolls to a step, out of its folded phase. */
     public void reveal(StepId step) {
+        commands.unfold(Set.of(step));
         commands.reveal(step);
     }
 
@@ -186,6 +208,25 @@ public final class StepGraph extends JPanel {
     /** Where a step stands on the scrolled surface. */
     Optional<Rectangle> boundsOf(StepId step) {
         return cells.scene().card(step).map(Card::box).map(viewpoint::toControl);
+    }
+
+    /** Where the card of a folded phase stands on the scrolled surface. */
+    Optional<Rectangle> boundsOf(Phase phase) {
+        return cells.scene().cards().values().stream()
+                .filter(card -> card.isFolded() && card.face().phase() == phase)
+                .map(Card::box)
+                .map(viewpoint::toControl)
+                .findFirst();
+    }
+
+    /** Where a phase is folded with the mouse, above the columns. */
+    Rectangle handle(Phase phase) {
+        return heads.handle(phase);
+    }
+
+    /** How many links are drawn. */
+    int routes() {
+        return cells.scene().routes().size();
     }
 
     /** Where the verb in the empty place beside a step stands on the scrolled surface. */
@@ -203,18 +244,27 @@ public final class StepGraph extends JPanel {
     }
 
     private void show(DeskState state) {
+        if (!state.procedure().id().equals(opened)) {
+            folds.forget();
+        }
         Set<StepId> before = cells.scene().selection().steps();
         redraw();
         Set<StepId> now = state.selection().steps();
+        if (!gestures.isReading() && !folds.isHeld()) {
+            Set<StepId> fresh = new HashSet<>(now);
+            fresh.removeAll(before);
+            commands.unfold(fresh);
+        }
         describe(state);
         boolean all = now.size() > 1 && now.size() == cells.scene().cards().size();
         if (!now.equals(before) && !now.isEmpty() && !all && !gestures.isReading()) {
-            reveal(now.iterator().next());
+            commands.reveal(now.iterator().next());
         }
     }
 
     private void redraw() {
-        sync.show(SceneBuilder.of(desk.state(), derived, proposalsShown, routes));
+        Look look = new Look(proposalsShown, folds.phases());
+        sync.show(SceneBuilder.of(desk.state(), derived, findings(), look, routes));
         String document = desk.state().procedure().id();
         if (!document.equals(opened)
                 && pane.getViewport().getWidth() > 0
@@ -229,21 +279,20 @@ public final class StepGraph extends JPanel {
         repaint();
     }
 
+    private List<Finding> findings() {
+        return desk.analysis().map(newest -> newest.review().findings()).orElse(List.of());
+    }
+
     private void describe(DeskState state) {
         String said =
                 state.selection().steps().stream()
-                        .flatMap(step -> cells.scene().card(step).stream())
+                        .flatMap(step -> cells.scene().standsFor(step).stream())
                         .map(Card::face)
-                        .map(StepGraph::said)
+                        .map(Face::said)
+                        .distinct()
                         .reduce((one, other) -> one + "; " + other)
                         .orElse("nothing selected");
         pane.getGraphControl().getAccessibleContext().setAccessibleDescription(said);
-    }
-
-    private static String said(StepFace face) {
-        String trouble = face.trouble().map(severity -> ", " + severity.word()).orElse("");
-        return "step %d, %s, %s%s"
-                .formatted(face.number(), face.title(), face.phase().word(), trouble);
     }
 
     private void paintCell(Graphics2D graphics, Object id, double zoom) {
@@ -256,20 +305,20 @@ public final class StepGraph extends JPanel {
                                     LinkPainter.paint(
                                             graphics, route, scene, new Lettering(zoom).line()));
         } else if (id instanceof StepId step) {
-            scene.card(step)
+            scene.standsFor(step)
                     .ifPresent(
                             card -> {
                                 graphics.translate(card.x(), card.y());
-                                steps.paint(graphics, card.face(), state(step), zoom);
+                                steps.paint(graphics, card.face(), state(card), zoom);
                             });
         }
     }
 
-    private StepPainter.State state(StepId step) {
-        if (cells.scene().selection().steps().contains(step)) {
+    private StepPainter.State state(Card card) {
+        if (cells.scene().isSelected(card)) {
             return StepPainter.State.SELECTED;
         }
-        return feedback.hovered().equals(Optional.of(step))
+        return feedback.hovered().equals(Optional.of(card.step()))
                 ? StepPainter.State.HOVERED
                 : StepPainter.State.PLAIN;
     }

@@ -5,11 +5,14 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.RoundRectangle2D;
 
-/** Draws a step with its upper left corner at the origin, in pixels at 100 %. */
+/**
+ * Draws a step, or a folded phase, with its upper left corner at the origin, in pixels at 100 %.
+ */
 final class StepPainter {
     private final TextFit fit = new TextFit();
     private final MiddleFace middle = new MiddleFace(fit);
     private final NearFace near;
+    private final PhaseCard folded = new PhaseCard(fit);
 
     /**
      * @param photos where near steps get their photos
@@ -25,12 +28,21 @@ final class StepPainter {
         SELECTED
     }
 
-    void paint(Graphics2D graphics, StepFace face, State state, double zoom) {
+    void paint(Graphics2D graphics, Face shown, State state, double zoom) {
         Lettering letters = new Lettering(zoom);
         if (state == State.SELECTED) {
             ring(graphics, letters);
         }
         ground(graphics, state, letters);
+        if (shown instanceof PhaseFace face) {
+            PhaseCard.leaves(graphics, letters.line());
+            folded.paint(graphics, face, zoom);
+        } else if (shown instanceof StepFace face) {
+            paint(graphics, face, letters, zoom);
+        }
+    }
+
+    private void paint(Graphics2D graphics, StepFace face, Lettering letters, double zoom) {
         switch (Detail.at(zoom)) {
             case FAR -> FarFace.paint(graphics, face, zoom);
             case MIDDLE -> middle.paint(graphics, face, letters);

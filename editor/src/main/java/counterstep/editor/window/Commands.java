@@ -179,6 +179,9 @@ final class Commands {
         add("Larger", "ctrl EQUALS", () -> graph.zoomBy(ZOOM_STEP));
         add("Smaller", "ctrl MINUS", () -> graph.zoomBy(1 / ZOOM_STEP));
         group++;
+        add("Fold the phase, or unfold it", "ctrl U", graph::foldSelected);
+        add("Fold all phases, or unfold them", "alt U", graph::foldAll);
+        group++;
         theme = add(otherTheme(), "ctrl D", this::switchTheme);
     }
 

@@ -25,6 +25,7 @@ final class KeySheet {
                     new String[] {"Enter", "on a proposed link, accept it"},
                     new String[] {"Delete", "delete what is selected"},
                     new String[] {"Double click", "add a step; on a title, rename it"},
+                    new String[] {"Enter, click", "on a folded phase: unfold it"},
                     new String[] {"Escape", "give up a drag"},
                     new String[] {"Insert, arrows", "on a photo: place a callout, move it"},
                     new String[] {"Enter, Delete", "on a photo: the next callout; delete it"},

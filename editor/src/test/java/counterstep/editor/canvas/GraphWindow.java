@@ -3,7 +3,9 @@ package counterstep.editor.canvas;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskState;
 import counterstep.editor.theme.Theme;
+import counterstep.model.Phase;
 import counterstep.model.Procedure;
+import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -12,8 +14,12 @@ import java.awt.Rectangle;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import javax.swing.JFrame;
 import org.assertj.swing.core.BasicRobot;
 import org.assertj.swing.core.MouseButton;
@@ -107,6 +113,37 @@ final class GraphWindow implements AutoCloseable {
 
     Optional<Rectangle> verbBeside(StepId step) {
         return GuiActionRunner.execute(() -> opened.graph().verbBeside(step));
+    }
+
+    <T> T ofGraph(Function<StepGraph, T> answer) {
+        return GuiActionRunner.execute(() -> answer.apply(opened.graph()));
+    }
+
+    Component named(String name) {
+        return robot.finder().findByName(name, true);
+    }
+
+    /** Where the card of a folded phase stands. */
+    Optional<Rectangle> folded(Phase phase) {
+        return ofGraph(graph -> graph.boundsOf(phase));
+    }
+
+    /** The steps that are drawn themselves. */
+    Set<StepId> drawn() {
+        return procedure().steps().stream()
+                .map(Step::id)
+                .filter(step -> ofGraph(graph -> graph.boundsOf(step)).isPresent())
+                .collect(Collectors.toSet());
+    }
+
+    void until(String what, BooleanSupplier holds) {
+        Pause.pause(
+                new Condition(what) {
+                    @Override
+                    public boolean test() {
+                        return holds.getAsBoolean();
+                    }
+                });
     }
 
     Point centre(StepId step) {
