@@ -61,16 +61,7 @@ public final class StepGraph extends JPanel {
         this.folds = new Folds(titles::handIn, this::redraw);
         this.heads = new ColumnHeads(cells, folds);
         this.commands = new Commands(desk, cells, viewpoint, titles, empty, folds, this::redraw);
-        pane.setColumnHeaderView(heads);
-        pane.addUnder(graphics -> rungs.paint(graphics, cells.scene(), viewpoint.zoom()));
-        pane.addUnder(graphics -> replay.paintUnder(graphics, cells.scene()));
-        pane.addOver(graphics -> replay.paint(graphics, cells.scene(), viewpoint.zoom()));
-        pane.addUnder(graphics -> empty.paint(graphics, viewpoint.zoom()));
-        pane.addOver(feedback::paint);
-        pane.addOver(this::paintInvitation);
-        cells.paintBy(this::paintCell);
-        add(overview);
-        add(pane);
+        layers();
         gestures = new Gestures(desk, cells, pane, viewpoint, feedback, commands, empty, folds);
         gestures.install();
         new PhaseMenu(cells, viewpoint, folds).install(pane.getGraphControl());
@@ -91,6 +82,19 @@ public final class StepGraph extends JPanel {
                         redraw();
                     }
                 });
+    }
+
+    private void layers() {
+        pane.setColumnHeaderView(heads);
+        pane.addUnder(graphics -> rungs.paint(graphics, cells.scene(), viewpoint.zoom()));
+        pane.addUnder(graphics -> replay.paintUnder(graphics, cells.scene()));
+        pane.addOver(graphics -> replay.paint(graphics, cells.scene(), viewpoint.zoom()));
+        pane.addUnder(graphics -> empty.paint(graphics, viewpoint.zoom()));
+        pane.addOver(feedback::paint);
+        pane.addOver(this::paintInvitation);
+        cells.paintBy(this::paintCell);
+        add(overview);
+        add(pane);
     }
 
     /** Fits both columns into the width, the first step at the top. */
