@@ -296,7 +296,8 @@ final class WorkbenchTest {
         JFileChooserFixture chooser = JFileChooserFinder.findFileChooser().using(robot);
         chooser.setCurrentDirectory(folder.toFile());
         chooser.selectFile(folder.toFile()).approve();
-        JOptionPaneFixture pane = JOptionPaneFinder.findOptionPane().using(robot);
+        JOptionPaneFixture pane =
+                JOptionPaneFinder.findOptionPane().withTimeout(30_000).using(robot);
         JTextArea words = robot.finder().findByType(pane.target(), JTextArea.class);
         List<Path> written = words.getText().lines().map(Path::of).toList();
         List<Path> guides =
