@@ -9,12 +9,16 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Prints of samples and of the small lamp that the golden files show. */
 public final class Prints {
     private static final Path LAMP =
             Samples.projectFolder()
                     .resolve("exporter/src/test/resources/counterstep/export/lamp.procedure.json");
+
+    private static final Map<String, Print> SAMPLES = new ConcurrentHashMap<>();
 
     private Prints() {}
 
@@ -23,8 +27,9 @@ public final class Prints {
         return of(LAMP);
     }
 
+    /** A sample; derived once, since its proofs take most of the time that a test of it takes. */
     public static Print sample(String name) {
-        return of(Samples.file(name));
+        return SAMPLES.computeIfAbsent(name, sample -> of(Samples.file(sample)));
     }
 
     public static Print of(Path file) {

@@ -2,10 +2,14 @@ package counterstep.export.report;
 
 import counterstep.export.Print;
 import counterstep.export.guide.Imprint;
+import counterstep.export.guide.StepNumbers;
 import counterstep.model.Device;
 import counterstep.model.Procedure;
 import counterstep.model.Revision;
 import counterstep.model.Severity;
+import counterstep.model.Step;
+import counterstep.model.Trial;
+import counterstep.words.Vocabulary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,9 +61,36 @@ final class TitleFacts {
         facts.add(new Report.Fact("What it does", procedure.titleBlock().summary()));
         facts.add(new Report.Fact("Revision", newest.map(TitleFacts::revision).orElse("")));
         facts.add(new Report.Fact("Steps", Imprint.of(print).tried()));
+        facts.add(new Report.Fact("Not done on it", untried()));
+        facts.add(new Report.Fact("Checks", checks()));
         facts.removeIf(fact -> fact.value().isBlank());
         facts.add(new Report.Fact("Fingerprint", print.fingerprint()));
         return facts;
+    }
+
+    private String untried() {
+        List<Integer> numbers =
+                procedure.steps().stream()
+                        .filter(step -> step.standing().trial() != Trial.DONE)
+                        .map(Step::id)
+                        .map(print.facts().index()::number)
+                        .toList();
+        return numbers.isEmpty() ? "" : StepNumbers.withWord(numbers);
+    }
+
+    /** How many were applied, and what they cannot see. */
+    private String checks() {
+        List<CheckRow> all = CheckRow.all(print);
+        long off = all.stream().filter(row -> row.severity().equals("off")).count();
+        String applied = off == 0 ? "all " + all.size() : all.size() - off + " of " + all.size();
+        String language = procedure.titleBlock().language();
+        String words =
+                Vocabulary.of(language).isPresent()
+                        ? ""
+                        : "; the words are not checked, for want of a vocabulary of '"
+                                + language
+                                + "'";
+        return applied + " applied" + words;
     }
 
     private static String revision(Revision revision) {

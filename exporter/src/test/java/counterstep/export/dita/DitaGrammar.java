@@ -22,6 +22,9 @@ import org.xml.sax.SAXParseException;
 final class DitaGrammar {
     private static final Path CATALOG = Path.of("/usr/share/dita-ot/catalog-dita.xml");
 
+    /** Public names to files, as the catalog has them. */
+    private static final Map<String, String> FILES = new HashMap<>();
+
     private DitaGrammar() {}
 
     static boolean installed() {
@@ -34,9 +37,10 @@ final class DitaGrammar {
         DocumentBuilderFactory factory = DocumentBuilderFactory.newDefaultInstance();
         factory.setValidating(true);
         DocumentBuilder builder = factory.newDocumentBuilder();
-        Map<String, String> catalog = catalog();
-        builder.setEntityResolver(
-                (name, file) -> new InputSource(catalog.getOrDefault(name, file)));
+        if (FILES.isEmpty()) {
+            readCatalog();
+        }
+        builder.setEntityResolver((name, file) -> new InputSource(FILES.getOrDefault(name, file)));
         builder.setErrorHandler(new Listening(complaints));
         try {
             builder.parse(new InputSource(new StringReader(page)));
@@ -46,21 +50,15 @@ final class DitaGrammar {
         return complaints;
     }
 
-    /**
-     * Public names to files. The JDK's own catalog refuses the relative bases of this one, which
-     * OASIS allows.
-     */
-    private static Map<String, String> catalog() throws Exception {
-        Map<String, String> files = new HashMap<>();
+    /** The JDK's own catalog refuses the relative bases of this one, which OASIS allows. */
+    private static void readCatalog() throws Exception {
         NodeList names = read(Files.readString(CATALOG)).getElementsByTagName("public");
         for (int place = 0; place < names.getLength(); place++) {
             Element name = (Element) names.item(place);
             URI base = CATALOG.toUri().resolve(name.getAttribute("xml:base"));
-            files.put(
-                    name.getAttribute("publicId"),
-                    base.resolve(name.getAttribute("uri")).toString());
+            String file = base.resolve(name.getAttribute("uri")).toString();
+            FILES.put(name.getAttribute("publicId"), file);
         }
-        return files;
     }
 
     /** The page as any reader of XML sees it, without its grammar. */

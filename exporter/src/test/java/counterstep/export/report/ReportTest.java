@@ -12,6 +12,7 @@ import counterstep.model.CommentId;
 import counterstep.model.Extras;
 import counterstep.model.Procedure;
 import counterstep.model.Severity;
+import counterstep.model.TitleBlock;
 import counterstep.model.Waiver;
 import counterstep.review.AllChecks;
 import counterstep.review.Review;
@@ -69,6 +70,36 @@ final class ReportTest {
         for (int place = 0; place < entries.size(); place++) {
             assertEquals(place + 1, entries.get(place).number());
         }
+    }
+
+    private static String fact(Procedure procedure, String name) {
+        return of(procedure).about().stream()
+                .filter(fact -> fact.name().equals(name))
+                .findFirst()
+                .map(Report.Fact::value)
+                .orElse("");
+    }
+
+    @Test
+    void whatWasNotDoneAndNotCheckedIsSaid() {
+        int all = AllChecks.list().size();
+        assertEquals("steps 15, 40, 43", fact(HURRIED, "Not done on it"));
+        assertEquals("all " + all + " applied", fact(HURRIED, "Checks"));
+        Procedure off = set(Optional.empty());
+        assertEquals(all - 1 + " of " + all + " applied", fact(off, "Checks"));
+        TitleBlock block = HURRIED.titleBlock();
+        TitleBlock welsh =
+                new TitleBlock(
+                        block.title(),
+                        block.device(),
+                        block.summary(),
+                        "cy",
+                        block.skill(),
+                        block.conditions(),
+                        block.cautions());
+        assertTrue(
+                fact(HURRIED.draft().titleBlock(welsh).procedure(), "Checks")
+                        .endsWith("for want of a vocabulary of 'cy'"));
     }
 
     @Test

@@ -42,7 +42,7 @@ final class ReviewReportTest {
         Print print = Prints.sample(name);
         String page = page(print);
         assertEquals("", NuValidator.complaints(page));
-        assertEquals(page, page(Prints.sample(name)));
+        assertEquals(page, page(Prints.of(Samples.file(name))));
         assertTrue(page.contains(print.fingerprint()));
     }
 
