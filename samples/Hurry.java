@@ -95,6 +95,7 @@ public final class Hurry {
                 unseen.crew(),
                 unseen.settings(),
                 unseen.groups(),
+                unseen.orderRules(),
                 unseen.steps(),
                 unseen.links(),
                 unseen.photos(),

@@ -1,5 +1,7 @@
 package counterstep.cli;
 
+import counterstep.links.Demand;
+import counterstep.model.ItemId;
 import counterstep.model.Step;
 import counterstep.model.StepId;
 import counterstep.plan.CriticalPath;
@@ -48,6 +50,21 @@ final class PlanJson {
         json.put(
                 "order",
                 planned.best().map(best -> best.order().stream().map(StepId::toString).toList()));
+        json.put(
+                "constraints",
+                planned.demands().all().stream()
+                        .map(demand -> constraint(demand, planned))
+                        .toList());
+        return json;
+    }
+
+    private static Map<String, Object> constraint(Demand demand, Planned planned) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("kind", demand.kind());
+        json.put("steps", demand.steps().stream().map(StepId::toString).toList());
+        json.put("item", demand.item().map(ItemId::toString));
+        json.put("keptOnPage", demand.keptIn(planned.demands().steps()));
+        json.put("kept", planned.best().map(best -> demand.keptIn(best.order())));
         return json;
     }
 

@@ -70,6 +70,7 @@ final class PlanText {
                 "%s in page order."
                         .formatted(Amount.of(planned.toolChanges().count(), "tool change")));
         planned.best().ifPresent(best -> lines.addAll(fewest(best, planned.procedure())));
+        lines.addAll(PlanDemands.of(planned));
         return lines;
     }
 

@@ -1,6 +1,7 @@
 package counterstep.cli;
 
 import counterstep.crew.ToolTime;
+import counterstep.links.OrderDemands;
 import counterstep.links.Precedence;
 import counterstep.model.Procedure;
 import counterstep.model.StepId;
@@ -20,7 +21,9 @@ import java.util.function.BooleanSupplier;
  * @param loop one loop in the links, if there is one
  * @param criticalPath times and critical paths; empty with a loop
  * @param toolChanges tool changes in page order
- * @param best the order of fewest tool changes nearest to the page; empty with a loop
+ * @param demands what is asked of every order beside the links
+ * @param best the order of fewest tool changes nearest to the page; empty if no order keeps all
+ *     that is asked
  * @param toolTime what a tool change takes
  * @param crews one technician alone, with a second who holds, the crew of the document; none with a
  *     loop
@@ -30,6 +33,7 @@ record Planned(
         Optional<List<StepId>> loop,
         Optional<CriticalPath> criticalPath,
         ToolChanges toolChanges,
+        OrderDemands demands,
         Optional<BestOrder> best,
         ToolTime toolTime,
         List<Staffed> crews) {
@@ -53,6 +57,7 @@ record Planned(
                         ? Optional.empty()
                         : Optional.of(CriticalPath.of(procedure, precedence)),
                 ToolChanges.inPageOrder(procedure),
+                OrderDemands.of(procedure, precedence),
                 best(procedure, precedence),
                 toolTime,
                 loop.isPresent() ? List.of() : Staffed.of(procedure, precedence, toolTime));

@@ -47,7 +47,7 @@ final class PlanCommandTest {
                         {"minutes": 3.35, "criticalMinutes": 3.0167,
                          "criticalPaths": [["s1", "s2", "s4"]], "morePaths": false,
                          "toolChanges": {"page": 0, "fewest": 0, "atLeast": 0, "proved": true,
-                          "order": ["s1", "s2", "s3", "s4"]},
+                          "order": ["s1", "s2", "s3", "s4"], "constraints": []},
                          "toolChangeSeconds": 4.2,
                          "crews": [
                           {"technicians": 1, "secondHolds": false, "ofTheDocument": true,

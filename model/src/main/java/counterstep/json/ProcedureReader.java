@@ -41,6 +41,7 @@ public final class ProcedureReader {
                 .steps(fields.list("steps", step -> StepFormat.read(step, known)))
                 .links(fields.list("links", link -> OrderFormat.readLink(link, known)))
                 .groups(fields.list("groups", group -> OrderFormat.readGroup(group, known)))
+                .orderRules(fields.list("orderRules", rule -> rule.word(Vocabulary.ORDER_RULE)))
                 .settings(fields.list("settings", ReviewFormat::readSetting))
                 .comments(
                         fields.list(

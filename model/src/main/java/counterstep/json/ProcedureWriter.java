@@ -1,6 +1,7 @@
 package counterstep.json;
 
 import counterstep.model.Extras;
+import counterstep.model.OrderRule;
 import counterstep.model.Procedure;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
@@ -35,6 +36,7 @@ public final class ProcedureWriter {
                 .list("steps", procedure.steps(), StepFormat::write)
                 .list("links", procedure.links(), OrderFormat::writeLink)
                 .list("groups", procedure.groups(), OrderFormat::writeGroup)
+                .list("orderRules", procedure.orderRules(), OrderRule::word)
                 .list("settings", procedure.settings(), ReviewFormat::writeSetting)
                 .list("comments", procedure.comments(), ReviewFormat::writeComment)
                 .list("waivers", procedure.waivers(), ReviewFormat::writeWaiver)

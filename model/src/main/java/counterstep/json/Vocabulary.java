@@ -10,6 +10,7 @@ import counterstep.model.Head;
 import counterstep.model.JointKind;
 import counterstep.model.Latch;
 import counterstep.model.LinkOrigin;
+import counterstep.model.OrderRule;
 import counterstep.model.Phase;
 import counterstep.model.ReleaseMethod;
 import counterstep.model.Seat;
@@ -43,6 +44,8 @@ final class Vocabulary {
     static final Words<Latch> LATCH = Words.of("latch", Latch.values(), Latch::word);
     static final Words<LinkOrigin> ORIGIN =
             Words.of("origin of a link", LinkOrigin.values(), LinkOrigin::word);
+    static final Words<OrderRule> ORDER_RULE =
+            Words.of("rule of the order", OrderRule.values(), OrderRule::word);
     static final Words<Phase> PHASE = Words.of("phase", Phase.values(), Phase::word);
     static final Words<ReleaseMethod> RELEASE =
             Words.of("way to release", ReleaseMethod.values(), ReleaseMethod::word);

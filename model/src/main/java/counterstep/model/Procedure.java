@@ -17,6 +17,7 @@ import java.util.List;
  * @param crew who works on it
  * @param settings how this document wants checks taken
  * @param groups steps kept in company
+ * @param orderRules what else is asked of every order of the steps; each once
  * @param steps in page order
  * @param links what comes before what
  * @param photos the photos that steps show
@@ -35,6 +36,7 @@ public record Procedure(
         Crew crew,
         List<CheckSetting> settings,
         List<StepGroup> groups,
+        List<OrderRule> orderRules,
         List<Step> steps,
         List<Link> links,
         List<Photo> photos,
@@ -50,6 +52,7 @@ public record Procedure(
         supplies = List.copyOf(supplies);
         settings = List.copyOf(settings);
         groups = List.copyOf(groups);
+        orderRules = orderRules.stream().distinct().sorted().toList();
         steps = List.copyOf(steps);
         links = List.copyOf(links);
         photos = List.copyOf(photos);

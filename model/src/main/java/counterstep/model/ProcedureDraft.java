@@ -14,6 +14,7 @@ public final class ProcedureDraft {
     private Crew crew = Crew.ONE;
     private List<CheckSetting> settings = List.of();
     private List<StepGroup> groups = List.of();
+    private List<OrderRule> orderRules = List.of();
     private List<Step> steps = List.of();
     private List<Link> links = List.of();
     private List<Photo> photos = List.of();
@@ -37,6 +38,7 @@ public final class ProcedureDraft {
         crew = procedure.crew();
         settings = procedure.settings();
         groups = procedure.groups();
+        orderRules = procedure.orderRules();
         steps = procedure.steps();
         links = procedure.links();
         photos = procedure.photos();
@@ -62,6 +64,7 @@ public final class ProcedureDraft {
                 crew,
                 settings,
                 groups,
+                orderRules,
                 steps,
                 links,
                 photos,
@@ -121,6 +124,12 @@ public final class ProcedureDraft {
     /** Sets the groups. */
     public ProcedureDraft groups(List<StepGroup> value) {
         this.groups = value;
+        return this;
+    }
+
+    /** Sets what is asked of every order of the steps. */
+    public ProcedureDraft orderRules(List<OrderRule> value) {
+        this.orderRules = value;
         return this;
     }
 

@@ -3,6 +3,7 @@ package counterstep.review;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
 import counterstep.edit.ReorderPage;
+import counterstep.links.Demand;
 import counterstep.model.Procedure;
 import counterstep.toolchange.FewestToolChanges;
 import counterstep.toolchange.ToolChanges;
@@ -19,12 +20,18 @@ import java.util.stream.Collectors;
  * @param now changes as the page has them
  * @param fewest how many the other order has, and whether that is proved the least
  * @param edit brings the page into that order
+ * @param pageBreaks what is asked of every order and the page does not keep
  * @param worse findings of that order, of checks that find more in it than on the page
  */
 public record OrderProposal(
-        int now, FewestToolChanges fewest, ReorderPage edit, List<Finding> worse) {
-    /** Copies the list. */
+        int now,
+        FewestToolChanges fewest,
+        ReorderPage edit,
+        List<Demand> pageBreaks,
+        List<Finding> worse) {
+    /** Copies the lists. */
     public OrderProposal {
+        pageBreaks = List.copyOf(pageBreaks);
         worse = List.copyOf(worse);
     }
 
@@ -32,7 +39,7 @@ public record OrderProposal(
      * Searches and checks.
      *
      * @param stopped then the search answers with what it has
-     * @return empty if no order keeps the links
+     * @return empty if no order keeps the links and what else is asked
      */
     public static Optional<OrderProposal> of(Procedure procedure, BooleanSupplier stopped) {
         Facts facts = Facts.of(procedure);
@@ -48,6 +55,7 @@ public record OrderProposal(
                                     ToolChanges.inPageOrder(procedure, tooling).count(),
                                     fewest,
                                     edit,
+                                    fewest.demands().brokenIn(facts.precedence().steps()),
                                     worse(Review.of(facts), Review.of(edit.apply(procedure))));
                         });
     }
@@ -67,8 +75,8 @@ public record OrderProposal(
                 .collect(Collectors.groupingBy(Finding::check, Collectors.counting()));
     }
 
-    /** Whether the other order has fewer changes than the page. */
+    /** Whether the other order has fewer changes than the page, or keeps what the page does not. */
     public boolean isBetter() {
-        return fewest.count() < now;
+        return fewest.count() < now || !pageBreaks.isEmpty();
     }
 }

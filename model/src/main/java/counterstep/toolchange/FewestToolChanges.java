@@ -1,5 +1,6 @@
 package counterstep.toolchange;
 
+import counterstep.links.OrderDemands;
 import counterstep.links.Precedence;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
@@ -12,24 +13,30 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * The fewest tool changes over all orders that the links allow and the groups keep, counted as
- * {@link ToolChanges} counts. To find them is hard in general (it contains the shortest common
- * supersequence of many words, Räihä and Ukkonen 1981, from memory), but procedures are narrow: the
- * search looks at turns, what is done with one tool in hand, not at steps.
+ * The fewest tool changes over all orders that the links, the groups and the rules of the document
+ * allow, counted as {@link ToolChanges} counts. To find them is hard in general (it contains the
+ * shortest common supersequence of many words, Räihä and Ukkonen 1981, from memory), but procedures
+ * are narrow: the search looks at turns, what is done with one tool in hand, not at steps.
  */
 public final class FewestToolChanges {
     private final Procedure procedure;
+    private final OrderDemands demands;
     private final ToolJobs jobs;
     private final List<Integer> plan;
     private final int count;
     private final int atLeast;
 
     private FewestToolChanges(
-            Procedure procedure, ToolJobs jobs, List<Integer> plan, int count, int atLeast) {
+            Procedure procedure,
+            OrderDemands demands,
+            ToolJobs jobs,
+            FewestTurns best,
+            int atLeast) {
         this.procedure = procedure;
+        this.demands = demands;
         this.jobs = jobs;
-        this.plan = plan;
-        this.count = count;
+        plan = best.order();
+        count = best.count();
         this.atLeast = atLeast;
     }
 
@@ -38,27 +45,47 @@ public final class FewestToolChanges {
      *
      * @param precedence of that document
      * @param tooling of that document
-     * @return empty if the links run in a loop or tear a group apart
+     * @return empty if no order keeps all that is asked: the links run in a loop, or tear apart
+     *     what stays together
      */
     public static Optional<FewestToolChanges> of(
             Procedure procedure, Precedence precedence, Tooling tooling, BooleanSupplier stopped) {
         if (precedence.loop().isPresent()) {
             return Optional.empty();
         }
-        ToolJobs jobs = ToolJobs.grouped(procedure, precedence, tooling);
-        if (jobs.isImpossible()) {
-            return Optional.empty();
+        OrderDemands demands = OrderDemands.of(procedure, precedence);
+        Choices choices = Choices.of(demands, new ToolWords(procedure, tooling));
+        return choices.isImpossible()
+                ? Optional.empty()
+                : Optional.of(best(procedure, demands, choices, stopped));
+    }
+
+    private static FewestToolChanges best(
+            Procedure procedure, OrderDemands demands, Choices choices, BooleanSupplier stopped) {
+        ToolJobs jobs = choices.all().get(0);
+        FewestTurns best = FewestTurns.of(jobs.graph(), stopped);
+        int atLeast = best.atLeast();
+        boolean all = choices.complete();
+        if (choices.all().size() > 1 || !all) {
+            int single = FewestTurns.of(choices.single().graph(), stopped).atLeast();
+            for (ToolJobs other : choices.all().subList(1, choices.all().size())) {
+                if (best.count() > single && !stopped.getAsBoolean()) {
+                    FewestTurns found = FewestTurns.of(other.graph(), stopped);
+                    atLeast = Math.min(atLeast, found.atLeast());
+                    jobs = found.count() < best.count() ? other : jobs;
+                    best = found.count() < best.count() ? found : best;
+                } else {
+                    all = false;
+                }
+            }
+            atLeast = all ? Math.max(atLeast, single) : single;
         }
-        FewestTurns found = FewestTurns.of(jobs.graph(), stopped);
-        int atLeast =
-                jobs.isFree()
-                        ? FewestTurns.of(
-                                        ToolJobs.single(procedure, precedence, tooling).graph(),
-                                        stopped)
-                                .atLeast()
-                        : found.atLeast();
-        return Optional.of(
-                new FewestToolChanges(procedure, jobs, found.order(), found.count(), atLeast));
+        return new FewestToolChanges(procedure, demands, jobs, best, atLeast);
+    }
+
+    /** What every order had to keep. */
+    public OrderDemands demands() {
+        return demands;
     }
 
     /** Changes of the best order found. */
@@ -96,6 +123,9 @@ public final class FewestToolChanges {
         if (recounted != count) {
             throw new IllegalStateException(
                     "an order of " + count + " changes has " + recounted + ": " + steps);
+        }
+        if (!demands.keptIn(steps)) {
+            throw new IllegalStateException("an order that parts what stays together: " + steps);
         }
         return steps;
     }

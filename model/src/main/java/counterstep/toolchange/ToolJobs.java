@@ -1,99 +1,75 @@
 package counterstep.toolchange;
 
-import counterstep.links.Precedence;
-import counterstep.model.Action;
-import counterstep.model.GroupRule;
-import counterstep.model.Procedure;
-import counterstep.model.Step;
-import counterstep.model.StepGroup;
+import counterstep.links.OrderDemands;
 import counterstep.model.StepId;
-import counterstep.model.Tool;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
- * The steps of a document as jobs: each alone, or with those of its group. The tools of a job are
- * those its actions take up in turn; a job of bare hands has none.
+ * The steps of a document as jobs: each alone, or with those that stay in its company, in one of
+ * the orders that these may have inside. The tools of a job are those its actions take up in turn;
+ * a job of bare hands has none.
  */
 final class ToolJobs {
-    private final List<List<StepId>> steps = new ArrayList<>();
-    private final List<int[]> words = new ArrayList<>();
-    private final Map<Tool, Integer> tools = new HashMap<>();
+    private final int tools;
+    private final List<List<StepId>> steps;
+    private final List<int[]> words;
     private final Places[] before;
-    private final boolean free;
 
-    private ToolJobs(Procedure procedure, Precedence precedence, Tooling tooling, boolean grouped) {
-        List<List<StepId>> groups = grouped ? groups(procedure, precedence) : List.of();
-        free = grouped && groups.stream().anyMatch(group -> !isChain(group, procedure, precedence));
-        for (Step step : procedure.steps()) {
-            List<StepId> whole =
-                    groups.stream()
-                            .filter(group -> group.contains(step.id()))
-                            .findFirst()
-                            .orElse(List.of(step.id()));
-            if (steps.stream().noneMatch(whole::equals)) {
-                steps.add(whole);
-                words.add(word(whole, procedure, tooling));
-            }
+    private ToolJobs(int tools, List<List<StepId>> steps, List<int[]> words, Places[] before) {
+        this.tools = tools;
+        this.steps = steps;
+        this.words = words;
+        this.before = before;
+    }
+
+    /** Bundles as jobs, each done in the first of the ways it has. */
+    static ToolJobs of(
+            List<Bundle> bundles,
+            List<InsideOrders.Way> ways,
+            OrderDemands demands,
+            ToolWords words) {
+        Places[] before = new Places[bundles.size()];
+        for (int job = 0; job < bundles.size(); job++) {
+            before[job] = Places.below(bundles.size());
         }
-        before = new Places[steps.size()];
-        for (int job = 0; job < steps.size(); job++) {
-            before[job] = Places.below(steps.size());
-        }
-        for (int one = 0; one < steps.size(); one++) {
-            for (int other = 0; other < steps.size(); other++) {
-                if (one != other && leads(precedence, steps.get(one), steps.get(other))) {
+        for (int one = 0; one < bundles.size(); one++) {
+            for (int other = 0; other < bundles.size(); other++) {
+                if (one != other && leads(demands, bundles.get(one), bundles.get(other))) {
                     before[other].add(one);
                 }
             }
         }
-        close();
+        List<List<StepId>> steps = new ArrayList<>();
+        List<int[]> theirs = new ArrayList<>();
+        for (InsideOrders.Way way : ways) {
+            steps.add(way.places().stream().map(demands.steps()::get).toList());
+            theirs.add(way.word());
+        }
+        ToolJobs jobs = new ToolJobs(words.tools(), steps, theirs, before);
+        jobs.close();
+        return jobs;
     }
 
-    /** Each step for itself, whatever groups there are. */
-    static ToolJobs single(Procedure procedure, Precedence precedence, Tooling tooling) {
-        return new ToolJobs(procedure, precedence, tooling, false);
+    /** The same jobs, one of them done in another way inside. */
+    ToolJobs with(int job, InsideOrders.Way way, OrderDemands demands) {
+        List<List<StepId>> otherSteps = new ArrayList<>(steps);
+        List<int[]> otherWords = new ArrayList<>(words);
+        otherSteps.set(job, way.places().stream().map(demands.steps()::get).toList());
+        otherWords.set(job, way.word());
+        return new ToolJobs(tools, otherSteps, otherWords, before);
     }
 
-    /** Steps of a group as one job, in the order of the group, else nearest to the page. */
-    static ToolJobs grouped(Procedure procedure, Precedence precedence, Tooling tooling) {
-        return new ToolJobs(procedure, precedence, tooling, true);
-    }
-
-    private static List<List<StepId>> groups(Procedure procedure, Precedence precedence) {
-        List<StepId> page = precedence.topological();
-        return procedure.groups().stream()
-                .map(
-                        group ->
-                                group.rule() == GroupRule.RIGHT_AFTER
-                                        ? group.steps()
-                                        : group.steps().stream()
-                                                .sorted(Comparator.comparing(page::indexOf))
-                                                .toList())
-                .toList();
-    }
-
-    private static boolean isChain(List<StepId> group, Procedure procedure, Precedence precedence) {
-        boolean rightAfter =
-                procedure.groups().stream()
-                        .filter(one -> one.rule() == GroupRule.RIGHT_AFTER)
-                        .map(StepGroup::steps)
-                        .anyMatch(group::equals);
-        for (int at = 1; at < group.size() && !rightAfter; at++) {
-            if (!precedence.before(group.get(at - 1), group.get(at))) {
-                return false;
+    private static boolean leads(OrderDemands demands, Bundle from, Bundle to) {
+        for (int one : from.places()) {
+            for (int other : to.places()) {
+                if (demands.before(one, other)) {
+                    return true;
+                }
             }
         }
-        return true;
-    }
-
-    private static boolean leads(Precedence precedence, List<StepId> from, List<StepId> to) {
-        return from.stream()
-                .anyMatch(one -> to.stream().anyMatch(other -> precedence.before(one, other)));
+        return false;
     }
 
     /** Grouping makes new chains: a before b of a group, c of it before d. */
@@ -107,30 +83,7 @@ final class ToolJobs {
         }
     }
 
-    private int[] word(List<StepId> group, Procedure procedure, Tooling tooling) {
-        List<Integer> word = new ArrayList<>();
-        for (StepId id : group) {
-            Step step = procedure.step(id);
-            for (Action action : step.actions()) {
-                take(word, tooling.toolOf(step, action));
-            }
-            if (step.actions().isEmpty()) {
-                take(word, tooling.named(step));
-            }
-        }
-        return word.stream().mapToInt(Integer::intValue).toArray();
-    }
-
-    private void take(List<Integer> word, Optional<Tool> tool) {
-        if (tool.isPresent() && tool.get().inHand()) {
-            int number = tools.computeIfAbsent(tool.get(), unused -> tools.size());
-            if (word.isEmpty() || word.get(word.size() - 1) != number) {
-                word.add(number);
-            }
-        }
-    }
-
-    /** Whether no order at all keeps the links and the groups. */
+    /** Whether no order at all keeps the links and the companies. */
     boolean isImpossible() {
         for (int job = 0; job < before.length; job++) {
             if (before[job].has(job)) {
@@ -138,11 +91,6 @@ final class ToolJobs {
             }
         }
         return false;
-    }
-
-    /** Whether a group has an inside order that was chosen and could be another. */
-    boolean isFree() {
-        return free;
     }
 
     int size() {
@@ -175,7 +123,7 @@ final class ToolJobs {
                 }
             }
         }
-        return new ToolGraph(tools.size(), theirs, theirBefore);
+        return new ToolGraph(tools, theirs, theirBefore);
     }
 
     /** The jobs of the graph, by their number in it. */

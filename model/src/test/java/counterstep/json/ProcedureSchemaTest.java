@@ -120,6 +120,7 @@ class ProcedureSchemaTest {
                 Arguments.of("jointKind", Vocabulary.JOINT),
                 Arguments.of("latch", Vocabulary.LATCH),
                 Arguments.of("linkOrigin", Vocabulary.ORIGIN),
+                Arguments.of("orderRule", Vocabulary.ORDER_RULE),
                 Arguments.of("phase", Vocabulary.PHASE),
                 Arguments.of("releaseMethod", Vocabulary.RELEASE),
                 Arguments.of("seat", Vocabulary.SEAT),

@@ -2,14 +2,18 @@ package counterstep.editor.window;
 
 import counterstep.editor.desk.Desk;
 import counterstep.editor.findings.FixPreview;
+import counterstep.links.Precedence;
+import counterstep.model.Index;
 import counterstep.model.Procedure;
 import counterstep.review.OrderProposal;
 import counterstep.review.Preview;
+import counterstep.toolchange.Contradictions;
 import counterstep.toolchange.FewestToolChanges;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Looks for the order of fewest tool changes, shows it, and takes it if that is wanted. */
 final class PlanWork {
@@ -49,7 +53,7 @@ final class PlanWork {
 
     private void offer(Optional<OrderProposal> found, Procedure before, long generation) {
         if (found.isEmpty()) {
-            dialogs.say(TITLE, "The links run in a loop, so no order keeps them. Mend it first.");
+            dialogs.say(TITLE, noOrder(before));
             return;
         }
         OrderProposal proposal = found.get();
@@ -64,6 +68,20 @@ final class PlanWork {
         } else if (FixPreview.accepts(owner, TITLE, head(proposal), lines(proposal, before))) {
             take(proposal, generation);
         }
+    }
+
+    private static String noOrder(Procedure procedure) {
+        Precedence precedence = Precedence.of(procedure);
+        if (precedence.loop().isPresent()) {
+            return "The links run in a loop, so no order keeps them. Mend it first.";
+        }
+        String torn =
+                Contradictions.in(procedure, precedence).stream()
+                        .map(demand -> demand.told(Index.of(procedure)))
+                        .collect(Collectors.joining("; "));
+        return torn.isEmpty()
+                ? "No order keeps all groups and rules at once. Dissolve one of them first."
+                : "No order keeps what is asked: the links forbid " + torn + ".";
     }
 
     private void take(OrderProposal proposal, long generation) {
