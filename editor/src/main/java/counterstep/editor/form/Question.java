@@ -22,6 +22,7 @@ public final class Question {
     private final JButton main;
     private boolean agreed;
     private boolean mainFirst;
+    private String leave = "Cancel";
 
     /**
      * A question, not asked yet.
@@ -48,6 +49,12 @@ public final class Question {
     /** There is nothing to fill in: the keyboard begins at the button that does it. */
     public Question nothingToFillIn() {
         mainFirst = true;
+        return this;
+    }
+
+    /** What the button says that leaves it; 'Cancel' otherwise. */
+    public Question orElse(String verb) {
+        leave = verb;
         return this;
     }
 
@@ -81,8 +88,8 @@ public final class Question {
     }
 
     private JPanel page(JDialog dialog) {
-        JButton cancel = new JButton("Cancel");
-        cancel.setName("Cancel");
+        JButton cancel = new JButton(leave);
+        cancel.setName(leave);
         cancel.addActionListener(event -> dialog.dispose());
         JPanel buttons = new JPanel(new FlowLayout(FlowLayout.TRAILING, 8, 0));
         buttons.add(cancel);

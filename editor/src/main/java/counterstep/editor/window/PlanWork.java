@@ -1,17 +1,14 @@
 package counterstep.editor.window;
 
 import counterstep.editor.desk.Desk;
-import counterstep.editor.findings.FixPreview;
+import counterstep.editor.order.OrderQuestion;
 import counterstep.links.Precedence;
 import counterstep.model.Index;
 import counterstep.model.Procedure;
 import counterstep.review.OrderProposal;
-import counterstep.review.Preview;
 import counterstep.toolchange.Contradictions;
 import counterstep.toolchange.FewestToolChanges;
 import java.awt.Component;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -58,16 +55,27 @@ final class PlanWork {
         }
         OrderProposal proposal = found.get();
         if (!proposal.isBetter()) {
-            dialogs.say(TITLE, head(proposal) + ". The page has them already.");
+            dialogs.say(TITLE, noGain(proposal));
         } else if (!proposal.worse().isEmpty()) {
             dialogs.say(
                     TITLE,
-                    head(proposal)
-                            + ". But in that order the checks find more, so it is not offered: "
-                            + proposal.worse().get(0).message());
-        } else if (FixPreview.accepts(owner, TITLE, head(proposal), lines(proposal, before))) {
+                    "An order with %d tool changes instead of %d is there, but in it the checks find more, so it is not offered: %s"
+                            .formatted(
+                                    proposal.fewest().count(),
+                                    proposal.now(),
+                                    proposal.worse().get(0).message()));
+        } else if (OrderQuestion.accepts(owner, TITLE, proposal, before)) {
             take(proposal, generation);
         }
+    }
+
+    private static String noGain(OrderProposal proposal) {
+        FewestToolChanges fewest = proposal.fewest();
+        return fewest.proved()
+                ? "Fewest possible: %d, now %d. No order that the links allow has fewer: that is proved. The page is best as it is."
+                        .formatted(fewest.count(), proposal.now())
+                : "No order with fewer than %d tool changes was found; at least %d are needed. The page stays as it is."
+                        .formatted(proposal.now(), fewest.atLeast());
     }
 
     private static String noOrder(Procedure procedure) {
@@ -91,26 +99,5 @@ final class PlanWork {
             dialogs.say(
                     TITLE, "The procedure was changed meanwhile. Nothing was applied; ask again.");
         }
-    }
-
-    private static String head(OrderProposal proposal) {
-        FewestToolChanges fewest = proposal.fewest();
-        return fewest.proved()
-                ? "Fewest possible: %d, now %d".formatted(fewest.count(), proposal.now())
-                : "Fewest found: %d, now %d; at least %d"
-                        .formatted(fewest.count(), proposal.now(), fewest.atLeast());
-    }
-
-    private static List<String> lines(OrderProposal proposal, Procedure before) {
-        List<String> lines = new ArrayList<>();
-        lines.add(
-                proposal.fewest().proved()
-                        ? "No order that the links allow has fewer: that is proved. Of the orders"
-                                + " with as few this one follows the page longest. All checks find"
-                                + " no more in it than on the page."
-                        : "It is not proved that no order has fewer. All checks find no more in"
-                                + " this one than on the page.");
-        lines.addAll(Preview.of(before, proposal.edit().apply(before)));
-        return lines;
     }
 }
