@@ -24,7 +24,15 @@ final class InsideOrders {
      * @param places of the steps in page order, as they are done
      * @param word their tools in turn
      */
-    record Way(List<Integer> places, int[] word) {}
+    record Way(List<Integer> places, List<Integer> word) {
+        private int first() {
+            return word.get(0);
+        }
+
+        private int last() {
+            return word.get(word.size() - 1);
+        }
+    }
 
     private record State(Places done, int first, int last) {}
 
@@ -78,7 +86,7 @@ final class InsideOrders {
         return found.values().stream()
                 .filter(way -> found.values().stream().noneMatch(one -> replaces(one, way)))
                 .sorted(
-                        Comparator.comparingInt((Way way) -> way.word.length)
+                        Comparator.comparingInt((Way way) -> way.word.size())
                                 .thenComparing(way -> way.places, InsideOrders::byPage))
                 .toList();
     }
@@ -93,15 +101,14 @@ final class InsideOrders {
 
     /** Whether one way, wherever it stands, costs no more than another. */
     private static boolean replaces(Way one, Way other) {
-        if (one == other || one.word.length == 0) {
+        if (one.equals(other) || one.word.isEmpty()) {
             return false;
         }
-        int last = one.word[one.word.length - 1];
         int cost =
-                one.word.length
-                        + (one.word[0] == other.word[0] ? 0 : 1)
-                        + (last == other.word[other.word.length - 1] ? 0 : 1);
-        return cost <= other.word.length;
+                one.word.size()
+                        + (one.first() == other.first() ? 0 : 1)
+                        + (one.last() == other.last() ? 0 : 1);
+        return cost <= other.word.size();
     }
 
     private void grow(Places done) {
@@ -125,17 +132,17 @@ final class InsideOrders {
 
     private boolean isNews(Places done) {
         looked++;
-        int[] word = words.of(begun);
+        List<Integer> word = words.of(begun);
         State state =
                 new State(
                         done,
-                        word.length == 0 ? -1 : word[0],
-                        word.length == 0 ? -1 : word[word.length - 1]);
+                        word.isEmpty() ? -1 : word.get(0),
+                        word.isEmpty() ? -1 : word.get(word.size() - 1));
         Integer before = reached.get(state);
-        if (before != null && before <= word.length) {
+        if (before != null && before <= word.size()) {
             return false;
         }
-        reached.put(state, word.length);
+        reached.put(state, word.size());
         return true;
     }
 
@@ -168,12 +175,9 @@ final class InsideOrders {
 
     private void keep() {
         Way way = new Way(List.copyOf(begun), words.of(begun));
-        List<Integer> ends =
-                way.word.length == 0
-                        ? List.of()
-                        : List.of(way.word[0], way.word[way.word.length - 1]);
+        List<Integer> ends = way.word.isEmpty() ? List.of() : List.of(way.first(), way.last());
         Way known = found.get(ends);
-        if (known == null || way.word.length < known.word.length) {
+        if (known == null || way.word.size() < known.word.size()) {
             found.put(ends, way);
         }
     }

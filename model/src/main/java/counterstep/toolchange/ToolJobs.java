@@ -45,7 +45,7 @@ final class ToolJobs {
         List<int[]> theirs = new ArrayList<>();
         for (InsideOrders.Way way : ways) {
             steps.add(way.places().stream().map(demands.steps()::get).toList());
-            theirs.add(way.word());
+            theirs.add(array(way.word()));
         }
         ToolJobs jobs = new ToolJobs(words.tools(), steps, theirs, before);
         jobs.close();
@@ -57,8 +57,12 @@ final class ToolJobs {
         List<List<StepId>> otherSteps = new ArrayList<>(steps);
         List<int[]> otherWords = new ArrayList<>(words);
         otherSteps.set(job, way.places().stream().map(demands.steps()::get).toList());
-        otherWords.set(job, way.word());
+        otherWords.set(job, array(way.word()));
         return new ToolJobs(tools, otherSteps, otherWords, before);
+    }
+
+    private static int[] array(List<Integer> word) {
+        return word.stream().mapToInt(Integer::intValue).toArray();
     }
 
     private static boolean leads(OrderDemands demands, Bundle from, Bundle to) {

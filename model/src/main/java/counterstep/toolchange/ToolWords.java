@@ -51,13 +51,13 @@ final class ToolWords {
     }
 
     /** That of steps done one after the other. */
-    int[] of(List<Integer> places) {
+    List<Integer> of(List<Integer> places) {
         List<Integer> word = new ArrayList<>();
         for (int place : places) {
             for (int tool : words.get(place)) {
                 put(word, tool);
             }
         }
-        return word.stream().mapToInt(Integer::intValue).toArray();
+        return List.copyOf(word);
     }
 }

@@ -44,6 +44,11 @@ record Derived(
                 trouble(analysis.review().findings()));
     }
 
+    /** The same with no link marked as critical. */
+    Derived withoutCritical() {
+        return new Derived(columns, Set.of(), following, proposed, tools, trouble);
+    }
+
     static Set<LinkEnds> critical(CriticalPath plan) {
         Set<LinkEnds> links = new HashSet<>();
         for (List<StepId> path : plan.paths()) {

@@ -38,6 +38,7 @@ public final class StepGraph extends JPanel {
     private final Feedback feedback = new Feedback(cells, () -> pane.getGraphControl().repaint());
     private final KeptRoutes routes = new KeptRoutes();
     private final ReplayMarks replay = new ReplayMarks();
+    private final PlanMarks plan = new PlanMarks();
     private final EmptyPlaces empty;
     private final Folds folds;
     private final TitleEditor titles;
@@ -79,14 +80,22 @@ public final class StepGraph extends JPanel {
                     if (derivedFrom.filter(analysis.facts()::equals).isEmpty()) {
                         derivedFrom = Optional.of(analysis.facts());
                         derived = Derived.of(analysis);
+                        plan.show(PlanShown.of(analysis));
                         redraw();
                     }
                 });
     }
 
+    /** What is drawn below and above the steps, from the ground up. */
     private void layers() {
         pane.setColumnHeaderView(heads);
         pane.addUnder(graphics -> rungs.paint(graphics, cells.scene(), viewpoint.zoom()));
+        pane.addUnder(graphics -> plan.paintUnder(graphics, cells.scene(), viewpoint.zoom()));
+        pane.addUnder(
+                graphics ->
+                        GroupBrackets.paint(
+                                graphics, cells.scene(), desk.state().procedure().groups()));
+        pane.addOver(graphics -> plan.paintOver(graphics, cells.scene(), viewpoint.zoom()));
         pane.addUnder(graphics -> replay.paintUnder(graphics, cells.scene()));
         pane.addOver(graphics -> replay.paint(graphics, cells.scene(), viewpoint.zoom()));
         pane.addUnder(graphics -> empty.paint(graphics, viewpoint.zoom()));
@@ -171,6 +180,18 @@ public final class StepGraph extends JPanel {
     public void showProposed(boolean shown) {
         proposalsShown = shown;
         redraw();
+    }
+
+    /** Shows or hides which steps and links may not be late, and by how much the others may. */
+    public void showCritical(boolean shown) {
+        plan.showCritical(shown);
+        redraw();
+    }
+
+    /** Shows or hides the tool in hand along the steps. */
+    public void showTools(boolean shown) {
+        plan.showTools(shown);
+        pane.getGraphControl().repaint();
     }
 
     /** Gives selected steps that were moved, or all, back to the mirror layout. */
@@ -268,7 +289,8 @@ public final class StepGraph extends JPanel {
 
     private void redraw() {
         Look look = new Look(proposalsShown, folds.phases());
-        sync.show(SceneBuilder.of(desk.state(), derived, findings(), look, routes));
+        sync.show(
+                SceneBuilder.of(desk.state(), plan.apply(derived), findings(), look, routes));
         String document = desk.state().procedure().id();
         if (!document.equals(opened)
                 && pane.getViewport().getWidth() > 0

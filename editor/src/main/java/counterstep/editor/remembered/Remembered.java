@@ -67,6 +67,16 @@ public final class Remembered {
         node.putBoolean(MAXIMIZED, maximized);
     }
 
+    /** Whether something in the window was left shown. */
+    public boolean shown(String what, boolean atFirst) {
+        return node.getBoolean("shown." + what, atFirst);
+    }
+
+    /** Remembers whether something in the window is shown. */
+    public void show(String what, boolean shown) {
+        node.putBoolean("shown." + what, shown);
+    }
+
     /** Width or height of a panel in pixels, as it was left; empty at first. */
     public OptionalInt extent(String panel) {
         int extent = node.getInt("extent." + panel, 0);

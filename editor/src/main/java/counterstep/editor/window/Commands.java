@@ -11,6 +11,8 @@ import counterstep.editor.remembered.Side;
 import counterstep.editor.start.Sample;
 import counterstep.editor.theme.Theme;
 import counterstep.implied.DropLinksAsTold;
+import counterstep.model.GroupRule;
+import counterstep.model.OrderRule;
 import java.awt.event.ActionEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,6 +48,7 @@ final class Commands {
     private final List<Entry> entries = new ArrayList<>();
     private final Desk desk;
     private final Consumer<String> tell;
+    private final List<Toggle> toggles = new ArrayList<>();
     private List<String> menu = List.of();
     private int group;
     private Action theme;
@@ -80,8 +83,7 @@ final class Commands {
         edits(graph, find, clipboard);
         drawing(graph, quickLine, panels.blocks()::keep);
         checks(panels.findings(), dock, fixes);
-        begin("Plan");
-        fewest = add("Fewest tool changes…", "ctrl G", plans::fewestToolChanges);
+        plan(graph, plans);
         begin("Review");
         add("Set standing…", "ctrl T", standing);
         view(graph);
@@ -144,12 +146,13 @@ final class Commands {
         group++;
         add("Move step earlier", "alt UP", () -> move(true));
         add("Move step later", "alt DOWN", () -> move(false));
+        groups();
         group++;
         add("Back to the mirror layout", "ctrl M", graph::returnToMirror);
         group++;
         acceptProposed = add("Accept proposed links", "ctrl L", graph::acceptProposed);
         dropAsTold = add("Drop links as told", () -> desk.apply(new DropLinksAsTold()));
-        toggled("proposed links", graph::showProposed);
+        toggled("proposed links", true, graph::showProposed);
     }
 
     private void checks(FindingsPanel findings, PanelDock dock, FixWork fixes) {
@@ -168,6 +171,28 @@ final class Commands {
         add("Replay the next step", "shift F7", findings::replayNext);
         group++;
         add("Check settings…", findings::settings);
+    }
+
+    private void groups() {
+        group++;
+        GroupWork groups = new GroupWork(desk, tell);
+        add("Keep together", "ctrl shift T", () -> groups.keep(GroupRule.TOGETHER));
+        add("Right after each other", "ctrl shift N", () -> groups.keep(GroupRule.RIGHT_AFTER));
+        add("Dissolve group", "ctrl shift X", groups::dissolve);
+    }
+
+    private void plan(StepGraph graph, PlanWork plans) {
+        begin("Plan");
+        fewest = add("Fewest tool changes…", "ctrl G", plans::fewestToolChanges);
+        group++;
+        GroupWork groups = new GroupWork(desk, tell);
+        for (OrderRule rule : OrderRule.values()) {
+            Action turn = add(groups.words(rule), () -> groups.turn(rule));
+            desk.onState(state -> turn.putValue(Action.NAME, groups.words(rule)));
+        }
+        group++;
+        toggled("tools in hand", false, graph::showTools);
+        toggled("critical path", true, graph::showCritical);
     }
 
     private void view(StepGraph graph) {
@@ -266,17 +291,10 @@ final class Commands {
         return action;
     }
 
-    /** A command that hides what is shown, and shows it again. */
-    private void toggled(String what, Consumer<Boolean> show) {
-        Action[] made = new Action[1];
-        made[0] =
-                add(
-                        "Hide " + what,
-                        () -> {
-                            boolean shown = made[0].getValue(Action.NAME).equals("Hide " + what);
-                            made[0].putValue(Action.NAME, (shown ? "Show " : "Hide ") + what);
-                            show.accept(!shown);
-                        });
+    private void toggled(String what, boolean shown, Consumer<Boolean> show) {
+        Toggle toggle = new Toggle(what, shown, show);
+        toggles.add(toggle);
+        entries.add(new Entry(menu, toggle, group));
     }
 
     private void draw(StepGraph graph) {
@@ -313,6 +331,11 @@ final class Commands {
     private static void name(Action action, String verb, Optional<String> edit) {
         action.setEnabled(edit.isPresent());
         action.putValue(Action.NAME, edit.map(name -> verb + ": " + name).orElse(verb));
+    }
+
+    /** What is shown or hidden, to be kept. */
+    List<Toggle> toggles() {
+        return List.copyOf(toggles);
     }
 
     List<Entry> entries() {

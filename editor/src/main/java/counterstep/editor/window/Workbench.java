@@ -168,6 +168,7 @@ public final class Workbench {
             documents.onLaid(() -> leave(page));
         }
         habits.restore();
+        commands.toggles().forEach(toggle -> toggle.keepIn(home.remembered()));
         habits.noteFilesOf(desk);
         new ChangedElsewhere(desk, documents, dialogs, background).watch(frame);
         FileDrop.onto(frame, documents::openInstead);
