@@ -24,33 +24,39 @@ record Job(List<Part> parts, List<Tool> tools, long length) {
      * One step of it; tenths of a second from the start of the job.
      *
      * @param step which
+     * @param takenUp the tool that is taken up right before it, where the part before it leaves
+     *     another in hand
      * @param start when the hands begin, its first tool in hand
      * @param handsEnd when they are done
      * @param end when its waits are over
      */
-    record Part(Step step, long start, long handsEnd, long end) {}
+    record Part(Step step, Optional<Tool> takenUp, long start, long handsEnd, long end) {}
 
     static Job of(List<Step> steps, Tooling tooling, ToolTime toolTime) {
         List<Part> parts = new ArrayList<>();
         List<Tool> tools = new ArrayList<>();
         long at = 0;
         for (Step step : steps) {
-            int changes = 0;
-            for (Tool tool : tooling.inTurn(step)) {
-                if (tools.isEmpty() || !tools.get(tools.size() - 1).equals(tool)) {
-                    changes += tools.isEmpty() ? 0 : 1;
-                    tools.add(tool);
-                }
-            }
+            List<Tool> turns = tooling.inTurn(step);
+            boolean other = !turns.isEmpty() && !isInHand(turns.get(0), tools);
+            Optional<Tool> takenUp =
+                    other && !tools.isEmpty() ? Optional.of(turns.get(0)) : Optional.empty();
+            tools.addAll(other || turns.isEmpty() ? turns : turns.subList(1, turns.size()));
+            int within = Math.max(0, turns.size() - 1);
+            long start = at + (takenUp.isPresent() ? toolTime.tenths() : 0);
             long handsEnd =
-                    at
+                    start
                             + (long) TENTHS * Durations.handsSeconds(step)
-                            + (long) changes * toolTime.tenths();
+                            + (long) within * toolTime.tenths();
             long end = handsEnd + (long) TENTHS * waits(step);
-            parts.add(new Part(step, at, handsEnd, end));
+            parts.add(new Part(step, takenUp, start, handsEnd, end));
             at = end;
         }
         return new Job(parts, tools, at);
+    }
+
+    private static boolean isInHand(Tool tool, List<Tool> tools) {
+        return !tools.isEmpty() && tools.get(tools.size() - 1).equals(tool);
     }
 
     private static long waits(Step step) {
@@ -64,7 +70,7 @@ record Job(List<Part> parts, List<Tool> tools, long length) {
     /** Hands are needed until then; nobody leaves a group between its steps. */
     long hands() {
         return parts.stream()
-                .filter(part -> part.handsEnd() > part.start())
+                .filter(part -> part.handsEnd() > part.start() || part.takenUp().isPresent())
                 .mapToLong(Part::handsEnd)
                 .max()
                 .orElse(0);

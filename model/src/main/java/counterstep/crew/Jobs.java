@@ -2,10 +2,8 @@ package counterstep.crew;
 
 import counterstep.links.Precedence;
 import counterstep.model.Crew;
-import counterstep.model.GroupRule;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
-import counterstep.model.StepGroup;
 import counterstep.model.StepId;
 import counterstep.model.Tool;
 import counterstep.timetable.Activity;
@@ -13,16 +11,14 @@ import counterstep.timetable.Need;
 import counterstep.timetable.Project;
 import counterstep.toolchange.Tooling;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** The steps of a document as activities of a project, those of a group as one. */
+/** The steps of a document as activities of a project, those in company as one. */
 final class Jobs {
     private static final int TECHNICIANS = 0;
     private static final int HELPER = 1;
@@ -30,35 +26,32 @@ final class Jobs {
     private final List<Job> jobs = new ArrayList<>();
     private final Map<StepId, Integer> jobOf = new HashMap<>();
     private final Precedence precedence;
+    private final List<PhaseLinks.Pair> phases;
 
-    Jobs(Procedure procedure, Precedence precedence, ToolTime toolTime, boolean grouped) {
+    /**
+     * Jobs of a document.
+     *
+     * @param company the steps that are done as one job; none for a job a step
+     */
+    Jobs(
+            Procedure procedure,
+            Precedence precedence,
+            ToolTime toolTime,
+            List<List<StepId>> company) {
         this.precedence = precedence;
+        phases = PhaseLinks.in(procedure, precedence);
         Tooling tooling = Tooling.of(procedure);
-        Map<StepId, List<Step>> company = grouped ? company(procedure) : Map.of();
+        Map<StepId, Step> byId = new HashMap<>();
+        procedure.steps().forEach(step -> byId.put(step.id(), step));
+        Map<StepId, List<StepId>> lots = new HashMap<>();
+        company.forEach(lot -> lot.forEach(step -> lots.put(step, lot)));
         for (Step step : procedure.steps()) {
             if (!jobOf.containsKey(step.id())) {
-                List<Step> steps = company.getOrDefault(step.id(), List.of(step));
-                steps.forEach(one -> jobOf.put(one.id(), jobs.size()));
-                jobs.add(Job.of(steps, tooling, toolTime));
+                List<StepId> steps = lots.getOrDefault(step.id(), List.of(step.id()));
+                steps.forEach(one -> jobOf.put(one, jobs.size()));
+                jobs.add(Job.of(steps.stream().map(byId::get).toList(), tooling, toolTime));
             }
         }
-    }
-
-    /** By step, those it stays in company with, in the order of the group or of the page. */
-    private Map<StepId, List<Step>> company(Procedure procedure) {
-        List<StepId> page = precedence.topological();
-        Map<StepId, Step> byId = new LinkedHashMap<>();
-        procedure.steps().forEach(step -> byId.put(step.id(), step));
-        Map<StepId, List<Step>> company = new HashMap<>();
-        for (StepGroup group : procedure.groups()) {
-            List<StepId> order = new ArrayList<>(group.steps());
-            if (group.rule() == GroupRule.TOGETHER) {
-                order.sort(Comparator.comparing(page::indexOf));
-            }
-            List<Step> steps = order.stream().distinct().map(byId::get).toList();
-            steps.forEach(step -> company.putIfAbsent(step.id(), steps));
-        }
-        return company;
     }
 
     List<Job> all() {
@@ -116,13 +109,16 @@ final class Jobs {
     private List<Project.Before> links() {
         Set<Project.Before> links = new LinkedHashSet<>();
         for (StepId step : precedence.steps()) {
-            for (StepId later : precedence.directlyAfter(step)) {
-                if (!jobOf.get(step).equals(jobOf.get(later))) {
-                    links.add(new Project.Before(jobOf.get(step), jobOf.get(later)));
-                }
-            }
+            precedence.directlyAfter(step).forEach(later -> link(step, later, links));
         }
+        phases.forEach(pair -> link(pair.earlier(), pair.later(), links));
         return List.copyOf(links);
+    }
+
+    private void link(StepId step, StepId later, Set<Project.Before> links) {
+        if (!jobOf.get(step).equals(jobOf.get(later))) {
+            links.add(new Project.Before(jobOf.get(step), jobOf.get(later)));
+        }
     }
 
     /** The jobs in the order in which their first steps come. */

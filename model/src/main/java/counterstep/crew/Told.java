@@ -90,6 +90,12 @@ final class Told {
                             new PickUp(person + 1, tools.get(0), start - toolTime.tenths(), start));
                 }
                 held = Optional.of(tools.get(tools.size() - 1));
+                for (Job.Part part : jobs.all().get(job).parts()) {
+                    int at = start + (int) part.start();
+                    part.takenUp()
+                            .map(tool -> new PickUp(someone + 1, tool, at - toolTime.tenths(), at))
+                            .ifPresent(pickUps::add);
+                }
             }
         }
         return pickUps;

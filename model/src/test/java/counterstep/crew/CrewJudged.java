@@ -49,6 +49,20 @@ final class CrewJudged {
         }
     }
 
+    static void assertPhasesInOrder(Procedure procedure, CrewTimetable timetable) {
+        for (Work earlier : timetable.works()) {
+            for (Work later : timetable.works()) {
+                if (procedure
+                                .step(earlier.step())
+                                .phase()
+                                .compareTo(procedure.step(later.step()).phase())
+                        < 0) {
+                    assertTrue(earlier.end() <= later.start(), () -> "too soon: " + later);
+                }
+            }
+        }
+    }
+
     private static void assertHelperHoldsOneAtATime(CrewTimetable timetable) {
         int free = 0;
         for (Work work : timetable.works()) {
@@ -60,13 +74,16 @@ final class CrewJudged {
         }
     }
 
-    /** Hands are in one place at a time, and a tool that changes takes its time before the work. */
+    /** Hands are in one place at a time, and the tool that work asks for is in them. */
     private static void assertHands(
             Procedure procedure, CrewTimetable timetable, int person, ToolTime toolTime) {
         Tooling tooling = Tooling.of(procedure);
         List<Work> theirs = new ArrayList<>(timetable.of(person));
         theirs.sort(Comparator.comparingInt(Work::start).thenComparingInt(Work::handsEnd));
+        List<PickUp> taken =
+                timetable.pickUps().stream().filter(one -> one.person() == person).toList();
         int free = 0;
+        int inUse = 0;
         int changes = 0;
         Optional<Tool> held = Optional.empty();
         for (Work work : theirs) {
@@ -74,19 +91,31 @@ final class CrewJudged {
                     work.person() == person
                             ? tooling.inTurn(procedure.step(work.step()))
                             : List.of();
-            boolean change = !tools.isEmpty() && !held.equals(Optional.of(tools.get(0)));
-            changes += change ? 1 : 0;
-            int ready = free + (change ? toolTime.tenths() : 0);
+            if (!tools.isEmpty() && !held.equals(Optional.of(tools.get(0)))) {
+                PickUp next = taken.get(changes++);
+                assertEquals(tools.get(0), next.tool());
+                assertEquals(toolTime.tenths(), next.end() - next.start());
+                assertTrue(next.start() >= inUse && next.end() <= work.start(), () -> "" + next);
+            }
             if (work.handsEnd() > work.start() || !tools.isEmpty()) {
+                int ready = free;
                 assertTrue(work.start() >= ready, () -> person + " is not free for " + work);
                 free = work.handsEnd();
             }
+            inUse = tools.isEmpty() ? inUse : work.handsEnd();
             held = tools.isEmpty() ? held : Optional.of(tools.get(tools.size() - 1));
         }
-        List<PickUp> taken =
-                timetable.pickUps().stream().filter(one -> one.person() == person).toList();
         assertEquals(changes, taken.size());
-        taken.forEach(one -> assertEquals(toolTime.tenths(), one.end() - one.start()));
-        taken.forEach(one -> assertTrue(one.start() >= 0));
+        taken.forEach(one -> assertFree(one, theirs));
+    }
+
+    private static void assertFree(PickUp pickUp, List<Work> theirs) {
+        for (Work work : theirs) {
+            boolean apart =
+                    work.handsEnd() == work.start()
+                            || work.handsEnd() <= pickUp.start()
+                            || pickUp.end() <= work.start();
+            assertTrue(apart, () -> pickUp + " during " + work);
+        }
     }
 }

@@ -17,7 +17,9 @@ import counterstep.plan.Durations;
 import counterstep.store.ProcedureFile;
 import counterstep.testing.Networks;
 import counterstep.testing.Samples;
+import counterstep.toolchange.FewestToolChanges;
 import counterstep.toolchange.ToolChanges;
+import counterstep.toolchange.Tooling;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -133,6 +135,40 @@ final class CrewPlanTest {
         assertEquals(10 * (60 + 300 + 200 + 20 + 30), plan.shortest().tenths());
         List<StepId> order = plan.shortest().works().stream().map(Work::step).toList();
         assertEquals(order.indexOf(Networks.id("clean")) + 1, order.indexOf(Networks.id("fit")));
+    }
+
+    @Test
+    void aloneWithoutWaitsItTakesTheFewestToolChangesThatGroupsAndPhasesLeave() {
+        int possible = 0;
+        for (int run = 0; run < 300; run++) {
+            Procedure procedure = Crews.ruled(8, run);
+            Optional<FewestToolChanges> fewest =
+                    FewestToolChanges.of(
+                            procedure,
+                            Precedence.of(procedure),
+                            Tooling.of(procedure),
+                            () -> false);
+            assertEquals(fewest.isPresent(), found(procedure, HELPED, FREE).isPresent());
+            if (fewest.isPresent()) {
+                CrewPlan plan = plan(procedure, HELPED, ToolTime.PUBLISHED);
+                int expected = 10 * Durations.total(procedure) + 42 * fewest.get().count();
+                assertEquals(expected, plan.shortest().tenths(), "run " + run);
+                assertTrue(plan.atLeast() <= expected, "run " + run);
+                possible++;
+            }
+        }
+        assertTrue(possible > 100, "most can be done: " + possible);
+    }
+
+    @Test
+    void phasesInOrderHoldForAllPeople() {
+        for (int run = 0; run < 200; run++) {
+            Procedure procedure = Crews.ruled(8, run).draft().groups(List.of()).procedure();
+            if (found(procedure, HELPED, FREE).isPresent()) {
+                CrewPlan plan = plan(procedure, new Crew(3, true), ToolTime.PUBLISHED);
+                CrewJudged.assertPhasesInOrder(procedure, plan.shortest());
+            }
+        }
     }
 
     @Test

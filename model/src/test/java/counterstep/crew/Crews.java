@@ -1,14 +1,19 @@
 package counterstep.crew;
 
+import counterstep.links.Precedence;
 import counterstep.model.Action;
 import counterstep.model.ActionDraft;
 import counterstep.model.Attendance;
 import counterstep.model.Extras;
+import counterstep.model.GroupRule;
 import counterstep.model.Link;
+import counterstep.model.OrderRule;
 import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepDraft;
+import counterstep.model.StepGroup;
+import counterstep.model.StepId;
 import counterstep.model.Tool;
 import counterstep.model.ToolId;
 import counterstep.model.ToolKind;
@@ -116,6 +121,28 @@ final class Crews {
             drawn.add(draft.step());
         }
         return network.draft().tools(tools).steps(drawn).procedure();
+    }
+
+    /** The same without waits, phases in order, a group of either kind. */
+    static Procedure ruled(int steps, long start) {
+        Procedure plain = withoutWaits(random(steps, start));
+        Random random = new Random(start);
+        List<StepId> order = Precedence.of(plain).topological();
+        int second = random.nextInt(steps);
+        List<Step> phased = new ArrayList<>();
+        for (Step step : plain.steps()) {
+            boolean later = order.indexOf(step.id()) >= second;
+            Phase phase = later ? Phase.REASSEMBLY : Phase.TEARDOWN;
+            phased.add(step.draft().phase(phase).step());
+        }
+        int first = random.nextInt(steps - 2);
+        List<StepId> group = order.subList(first, first + 3);
+        GroupRule rule = GroupRule.values()[random.nextInt(2)];
+        return plain.draft()
+                .steps(phased)
+                .groups(List.of(new StepGroup(rule, group, Extras.NONE)))
+                .orderRules(List.of(OrderRule.PHASES_IN_ORDER))
+                .procedure();
     }
 
     private static Action randomWait(Random random) {
