@@ -3,13 +3,24 @@ package counterstep.crew;
 import counterstep.model.Crew;
 import counterstep.model.Numbers;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** A crew and its timetable in a few plain words. */
 public final class CrewWords {
     private static final int TENTHS = 10;
     private static final List<String> NUMBERS = List.of("One", "Two", "Three", "Four", "Five");
 
+    private static final List<Crew> USUAL =
+            List.of(Crew.ONE, new Crew(1, true), new Crew(2, false), new Crew(3, false));
+
     private CrewWords() {}
+
+    /**
+     * The crews that a writer is offered: the usual ones, and the document's where it is another.
+     */
+    public static List<Crew> offered(Crew own) {
+        return Stream.concat(USUAL.stream(), Stream.of(own)).distinct().toList();
+    }
 
     /** 'Two technicians and a second who holds'. */
     public static String name(Crew crew) {

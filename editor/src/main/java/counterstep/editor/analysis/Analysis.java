@@ -34,6 +34,7 @@ import java.util.Optional;
  * @param mirror where steps stand
  * @param fewest the fewest tool changes; empty while they are being worked out, and with a loop
  * @param fixes what mends which finding; empty while it is being worked out
+ * @param crew the work of the document's crew; empty while it is being worked out
  */
 public record Analysis(
         long generation,
@@ -48,7 +49,8 @@ public record Analysis(
         ToolChanges toolChanges,
         MirrorLayout mirror,
         Optional<FewestToolChanges> fewest,
-        Optional<Map<Finding, Fix>> fixes) {
+        Optional<Map<Finding, Fix>> fixes,
+        Optional<CrewAnswer> crew) {
     /** Copies the fixes. */
     public Analysis {
         fixes = fixes.map(Map::copyOf);
@@ -84,7 +86,8 @@ public record Analysis(
                 toolChanges,
                 mirror,
                 fewest,
-                fixes);
+                fixes,
+                crew);
     }
 
     /** This analysis with what is worked out last. */
@@ -102,7 +105,27 @@ public record Analysis(
                 toolChanges,
                 mirror,
                 changes,
-                Optional.of(found));
+                Optional.of(found),
+                crew);
+    }
+
+    /** This analysis with the work of the crew. */
+    Analysis withCrew(CrewAnswer answer) {
+        return new Analysis(
+                generation,
+                renewing,
+                facts,
+                review,
+                precedence,
+                reduction,
+                implied,
+                criticalPath,
+                tooling,
+                toolChanges,
+                mirror,
+                fewest,
+                fixes,
+                Optional.of(answer));
     }
 
     /** The change that mends a finding; empty where none is known, or not yet. */

@@ -13,8 +13,9 @@ import javax.swing.SwingUtilities;
 
 /**
  * Examines documents one after the other on one worker thread. A document that is overtaken by a
- * newer one is given up between two stages, and its result is never told. Each result is told
- * twice: at once, and again with the fewest tool changes and the fixes, which take longest.
+ * newer one is given up between two stages, and its result is never told. Each result is told three
+ * times: at once, again with the fewest tool changes and the fixes, which take longer, and with the
+ * timetables of the crew.
  */
 public final class Analyst {
     private static final Logger LOG = Logger.getLogger(Analyst.class.getName());
@@ -70,8 +71,11 @@ public final class Analyst {
             Optional<Analysis> result =
                     Stages.run(procedure, generation, () -> overtaken(generation));
             result.ifPresent(first -> teller.execute(() -> tell(first)));
-            result.flatMap(first -> Stages.last(first, () -> overtaken(generation)))
-                    .ifPresent(whole -> teller.execute(() -> tell(whole)));
+            Optional<Analysis> whole =
+                    result.flatMap(first -> Stages.last(first, () -> overtaken(generation)));
+            whole.ifPresent(second -> teller.execute(() -> tell(second)));
+            whole.flatMap(second -> Stages.crew(second, () -> overtaken(generation)))
+                    .ifPresent(third -> teller.execute(() -> tell(third)));
         } catch (RuntimeException failure) {
             LOG.log(Level.SEVERE, "an analysis failed", failure);
             if (complained.compareAndSet(false, true)) {

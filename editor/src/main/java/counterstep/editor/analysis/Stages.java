@@ -3,6 +3,8 @@ package counterstep.editor.analysis;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
 import counterstep.check.Fix;
+import counterstep.crew.CrewPlan;
+import counterstep.crew.ToolTime;
 import counterstep.implied.ImpliedLinks;
 import counterstep.links.Precedence;
 import counterstep.links.Reduction;
@@ -68,6 +70,7 @@ final class Stages {
                 changes,
                 mirror,
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -82,6 +85,27 @@ final class Stages {
         } catch (Overtaken givenUp) {
             return Optional.empty();
         }
+    }
+
+    /** Adds the timetables of the crew; empty if a newer document overtook this one meanwhile. */
+    static Optional<Analysis> crew(Analysis analysis, BooleanSupplier overtaken) {
+        long end = System.nanoTime() + SEARCH_NANOSECONDS;
+        Optional<CrewPlan> plan =
+                analysis.fewest()
+                        .flatMap(
+                                fewest ->
+                                        CrewPlan.of(
+                                                analysis.procedure(),
+                                                analysis.precedence(),
+                                                fewest,
+                                                analysis.procedure().crew(),
+                                                ToolTime.PUBLISHED,
+                                                () ->
+                                                        overtaken.getAsBoolean()
+                                                                || System.nanoTime() > end));
+        return overtaken.getAsBoolean()
+                ? Optional.empty()
+                : Optional.of(analysis.withCrew(new CrewAnswer(plan)));
     }
 
     private Optional<FewestToolChanges> fewest(Analysis analysis) {

@@ -50,6 +50,7 @@ final class PlanMarks {
             graphics.setStroke(new BasicStroke((float) (4 * new Lettering(zoom).line())));
             scene.cards().values().stream()
                     .filter(card -> shown.critical().contains(card.step()))
+                    .filter(card -> scene.card(card.step()).isPresent())
                     .map(Card::box)
                     .filter(box -> seen(graphics, box))
                     .forEach(
@@ -72,7 +73,8 @@ final class PlanMarks {
         graphics.setFont(letters.font(Type.LABEL));
         for (Card card : scene.cards().values()) {
             String later = shown.later().get(card.step());
-            if (later != null && seen(graphics, card.box())) {
+            boolean itself = scene.card(card.step()).isPresent();
+            if (itself && later != null && seen(graphics, card.box())) {
                 later(graphics, card.box(), "float " + later, letters.growth());
             }
         }

@@ -289,8 +289,7 @@ public final class StepGraph extends JPanel {
 
     private void redraw() {
         Look look = new Look(proposalsShown, folds.phases());
-        sync.show(
-                SceneBuilder.of(desk.state(), plan.apply(derived), findings(), look, routes));
+        sync.show(SceneBuilder.of(desk.state(), plan.apply(derived), findings(), look, routes));
         String document = desk.state().procedure().id();
         if (!document.equals(opened)
                 && pane.getViewport().getWidth() > 0

@@ -1,15 +1,19 @@
 package counterstep.editor.details;
 
+import counterstep.crew.CrewWords;
 import counterstep.edit.Edit;
 import counterstep.edit.FreshIds;
+import counterstep.edit.SetCrew;
 import counterstep.edit.SetRevisions;
 import counterstep.edit.SetSupplies;
 import counterstep.edit.SetTitleBlock;
 import counterstep.edit.SetTools;
+import counterstep.editor.form.ChoiceInput;
 import counterstep.editor.form.Form;
 import counterstep.editor.form.ListInput;
 import counterstep.editor.form.TextBlock;
 import counterstep.editor.form.TextInput;
+import counterstep.model.Crew;
 import counterstep.model.Device;
 import counterstep.model.Extras;
 import counterstep.model.Hazard;
@@ -34,6 +38,7 @@ final class ProcedureForm {
     private final TextInput language;
     private final TextInput skill;
     private final TextBlock conditions;
+    private final ChoiceInput<Crew> crew;
     private final HazardForm caution;
     private final ListInput<Hazard> cautions;
     private final ListInput<Tool> tools;
@@ -52,6 +57,13 @@ final class ProcedureForm {
         language = new TextInput("Language", block);
         skill = new TextInput("Skill", block).hint("layman, generalist, expert");
         conditions = new TextBlock("Conditions, one a line", 3, block);
+        crew =
+                new ChoiceInput<Crew>(
+                                "Crew",
+                                CrewWords.offered(Crew.ONE),
+                                CrewWords::name,
+                                () -> edits.accept(new SetCrew(crew().value())))
+                        .named("procedure.crew");
         caution = new HazardForm(() -> cautions().entryChanged());
         cautions = new ListInput<>("Cautions", HazardForm::line, HazardForm::fresh, caution, block);
         tools = toolList();
@@ -62,6 +74,7 @@ final class ProcedureForm {
                 .add(designation)
                 .add(summary)
                 .add(skill, language)
+                .add(crew)
                 .add(conditions)
                 .add(cautions)
                 .add(tools)
@@ -99,6 +112,10 @@ final class ProcedureForm {
                 () -> edits.accept(new SetRevisions(revisions().value())));
     }
 
+    private ChoiceInput<Crew> crew() {
+        return crew;
+    }
+
     private ListInput<Hazard> cautions() {
         return cautions;
     }
@@ -130,6 +147,8 @@ final class ProcedureForm {
         summary.show(block.summary());
         language.show(block.language());
         skill.show(block.skill());
+        crew.offer(CrewWords.offered(open.crew()));
+        crew.show(open.crew());
         conditions.show(String.join("\n", block.conditions()));
         cautions.show(block.cautions());
         tools.show(open.tools());

@@ -2,16 +2,15 @@ package counterstep.editor.timetable;
 
 import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.Type;
-import counterstep.model.Attendance;
 import counterstep.model.StepId;
-import counterstep.plan.PageTimetable.Bar;
-import counterstep.plan.PageTimetable.Pause;
 import java.awt.BasicStroke;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.awt.Shape;
+import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Set;
 
 /** Draws the rows of a timetable at one scale. */
@@ -25,6 +24,7 @@ final class ChartPainter {
     private final Shown shown;
     private final Scale scale;
     private final Set<StepId> selected;
+    private final Map<Row, Double> written = new HashMap<>();
 
     ChartPainter(Graphics2D graphics, Shown shown, Scale scale, Set<StepId> selected) {
         this.graphics = graphics;
@@ -37,20 +37,28 @@ final class ChartPainter {
 
     void paint() {
         axis();
-        shown.tools().forEach(this::tool);
-        for (Bar bar : shown.times().bars()) {
-            hands(bar);
-            bar.pauses().forEach(pause -> pause(bar, pause));
-            secondPerson(bar);
+        for (Block block : shown.blocks()) {
+            switch (block.kind()) {
+                case HANDS -> hands(block);
+                case HELPS -> helps(block);
+                case TOOL -> tool(block);
+                case PICK_UP -> pickUp(block);
+                case WAIT -> waiting(block);
+                case HOLDS -> holds(block);
+                case LATER -> later(block);
+            }
         }
-        later();
+    }
+
+    private boolean chosen(Block block) {
+        return block.step().filter(selected::contains).isPresent();
     }
 
     private void axis() {
         int apart = scale.secondsBetweenTicks();
         graphics.setFont(Type.LABEL.font());
-        for (long at = 0; at <= shown.times().seconds(); at += apart) {
-            int x = (int) scale.x((int) at);
+        for (long at = 0; at <= shown.seconds(); at += apart) {
+            int x = (int) scale.x((double) at);
             graphics.setColor(Palette.LINE.color());
             graphics.fillRect(x, Shown.AXIS - 4, 1, shown.height() - Shown.AXIS);
             graphics.setColor(Palette.SOFT.color());
@@ -62,10 +70,9 @@ final class ChartPainter {
         }
     }
 
-    private void hands(Bar bar) {
-        int top = shown.tops().get(Lane.HANDS) + 2;
-        RoundRectangle2D box = box(bar.start(), bar.handsEnd(), top, Lane.HANDS.height() - 10);
-        boolean chosen = selected.contains(bar.step());
+    private void hands(Block block) {
+        RoundRectangle2D box = box(block, 2, 10);
+        boolean chosen = chosen(block);
         graphics.setColor((chosen ? Palette.ACCENT_GROUND : Palette.CARD).color());
         graphics.fill(box);
         graphics.setStroke(new BasicStroke(chosen ? 2 : 1));
@@ -73,10 +80,26 @@ final class ChartPainter {
         graphics.draw(box);
         graphics.setFont(Type.LABEL_STRONG.font());
         graphics.setColor(Palette.INK.color());
-        centred(Integer.toString(shown.number(bar.step())), box);
-        if (shown.critical(bar.step()) && bar.handsEnd() > bar.start()) {
+        centred(block, box);
+        if (block.critical()) {
             heavyLine(box);
         }
+    }
+
+    private void helps(Block block) {
+        RoundRectangle2D box = box(block, 2, 10);
+        dashed(block, box);
+        graphics.setFont(Type.LABEL.font());
+        graphics.setColor(Palette.SOFT.color());
+        centred(block, box);
+    }
+
+    private void dashed(Block block, RoundRectangle2D box) {
+        graphics.setColor(Palette.SIDE.color());
+        graphics.fill(box);
+        graphics.setColor((chosen(block) ? Palette.ACCENT : Palette.FIELD_OUTLINE).color());
+        graphics.setStroke(DASHED);
+        graphics.draw(box);
     }
 
     private void heavyLine(RoundRectangle2D box) {
@@ -88,99 +111,114 @@ final class ChartPainter {
                 3);
     }
 
-    private void tool(Shown.InHand tool) {
-        int top = shown.tops().get(Lane.TOOL) + 3;
-        RoundRectangle2D box = box(tool.start(), tool.end(), top, Lane.TOOL.height() - 7);
+    private void tool(Block block) {
+        RoundRectangle2D box = box(block, 3, 7);
         graphics.setColor(Palette.TAG.color());
         graphics.fill(box);
         graphics.setFont(Type.LABEL_STRONG.font());
         graphics.setColor(Palette.INK.color());
-        leading(tool.label(), box);
+        leading(fitting(block, box.getWidth() - 4), box);
     }
 
-    private void pause(Bar bar, Pause pause) {
-        Lane lane = pause.attendance() == Attendance.WATCHED ? Lane.WATCHED : Lane.UNATTENDED;
-        if (pause.end() == pause.start()) {
-            return;
-        }
-        int top = shown.tops().get(lane) + 2;
-        RoundRectangle2D box = box(pause.start(), pause.end(), top, lane.height() - 8);
-        graphics.setColor(Palette.SIDE.color());
-        graphics.fill(box);
-        graphics.setColor(
-                (selected.contains(bar.step()) ? Palette.ACCENT : Palette.FIELD_OUTLINE).color());
-        graphics.setStroke(DASHED);
-        graphics.draw(box);
+    /** A thin bar, since it lasts seconds where the work lasts minutes. */
+    private void pickUp(Block block) {
+        double left = scale.x(block.from());
+        double width = Math.max(2, scale.x(block.to()) - left - 1);
+        graphics.setColor(Palette.SOFT.color());
+        graphics.fill(
+                new Rectangle2D.Double(
+                        left, block.row().top() + 3.5, width, block.row().height() - 7));
+    }
+
+    private void waiting(Block block) {
+        RoundRectangle2D box = box(block, 2, 8);
+        dashed(block, box);
         graphics.setFont(Type.LABEL_STRONG.font());
         graphics.setColor(Palette.SOFT.color());
-        int number = shown.number(bar.step());
-        String time = Clock.words(pause.end() - pause.start());
-        String words = number + " " + shown.step(bar.step()).title() + ", " + time;
-        boolean fits = graphics.getFontMetrics().stringWidth(words) + 12 <= box.getWidth();
-        leading(fits ? words : number + ", " + time, box);
-        if (shown.critical(bar.step())) {
+        leading(fitting(block, box.getWidth() - 12), box);
+        if (block.critical()) {
             heavyLine(box);
         }
     }
 
-    private void secondPerson(Bar bar) {
-        String holds = shown.step(bar.step()).secondPerson();
-        if (holds.isEmpty()) {
-            return;
-        }
-        int top = shown.tops().get(Lane.SECOND_PERSON) + 3;
-        RoundRectangle2D box = box(bar.start(), bar.end(), top, Lane.SECOND_PERSON.height() - 8);
+    private void holds(Block block) {
+        RoundRectangle2D box = box(block, 3, 8);
         graphics.setColor(Palette.CARD.color());
         graphics.fill(box);
-        graphics.setStroke(new BasicStroke(1));
-        graphics.setColor(Palette.FIELD_OUTLINE.color());
+        graphics.setStroke(new BasicStroke(chosen(block) ? 2 : 1));
+        graphics.setColor((chosen(block) ? Palette.ACCENT : Palette.FIELD_OUTLINE).color());
         graphics.draw(box);
         graphics.setFont(Type.LABEL.font());
         graphics.setColor(Palette.SOFT.color());
-        graphics.drawString(holds, (float) box.getMaxX() + 5, baseline(box));
+        double left = box.getMaxX() + 5;
+        double room = next(block) - left - 4;
+        String words = fitting(block, room);
+        if (words.isEmpty() && box.getMaxX() > scale.right() / 2) {
+            before(block.words().get(0), box);
+        } else {
+            graphics.drawString(words, (float) left, baseline(box));
+        }
+    }
+
+    /** Words in front of a box that has no room behind it. */
+    private void before(String words, RoundRectangle2D box) {
+        int width = graphics.getFontMetrics().stringWidth(words);
+        graphics.drawString(words, (float) box.getX() - 5 - width, baseline(box));
+    }
+
+    /** Where the next block of the same row begins, or the drawing ends. */
+    private double next(Block block) {
+        return shown.blocks().stream()
+                .filter(other -> other.row().equals(block.row()) && other.from() > block.from())
+                .mapToDouble(other -> scale.x(other.from()))
+                .min()
+                .orElse(scale.right());
     }
 
     /** Left out where there is no room; the tip of the bar says it too. */
-    private void later() {
+    private void later(Block block) {
         graphics.setFont(Type.LABEL.font());
         graphics.setColor(Palette.SOFT.color());
-        FontMetrics metrics = graphics.getFontMetrics();
-        int baseline = shown.tops().get(Lane.LATER) + 15;
-        double free = 0;
-        for (Bar bar : shown.times().bars()) {
-            String words = Clock.words(shown.later(bar.step()));
-            double width = metrics.stringWidth(words);
-            double left = (scale.x(bar.start()) + scale.x(bar.end()) - width) / 2;
-            if (!shown.critical(bar.step()) && left >= free) {
-                graphics.drawString(words, (float) left, baseline);
-                free = left + width + 6;
-            }
+        String words = block.words().get(0);
+        double width = graphics.getFontMetrics().stringWidth(words);
+        double left = (scale.x(block.from()) + scale.x(block.to()) - width) / 2;
+        if (left >= written.getOrDefault(block.row(), 0.0)) {
+            graphics.drawString(words, (float) left, block.row().top() + 15);
+            written.put(block.row(), left + width + 6);
         }
     }
 
-    private RoundRectangle2D box(int start, int end, int top, int height) {
-        double left = scale.x(start);
-        double width = Math.max(1, scale.x(end) - left - 2);
+    private RoundRectangle2D box(Block block, int above, int less) {
+        double left = scale.x(block.from());
+        double width = Math.max(1, scale.x(block.to()) - left - 2);
         return new RoundRectangle2D.Double(
-                left + 0.5, top + 0.5, width, height, Math.min(CORNER, width), CORNER);
+                left + 0.5,
+                block.row().top() + above + 0.5,
+                width,
+                block.row().height() - less,
+                Math.min(CORNER, width),
+                CORNER);
     }
 
-    private void centred(String text, RoundRectangle2D box) {
+    /** The longest words that there is room for. */
+    private String fitting(Block block, double room) {
+        FontMetrics metrics = graphics.getFontMetrics();
+        return block.words().stream()
+                .filter(words -> metrics.stringWidth(words) <= room)
+                .findFirst()
+                .orElse("");
+    }
+
+    private void centred(Block block, RoundRectangle2D box) {
+        String text = fitting(block, box.getWidth() - 2);
         int width = graphics.getFontMetrics().stringWidth(text);
-        if (width <= box.getWidth()) {
-            graphics.drawString(text, (float) (box.getCenterX() - width / 2.0), baseline(box));
-        }
+        graphics.drawString(text, (float) (box.getCenterX() - width / 2.0), baseline(box));
     }
 
-    /** Text from the left end of a box on, cut where the box ends; none in a box too narrow. */
+    /** Text near the left end of a box, in its middle where it is narrow. */
     private void leading(String text, RoundRectangle2D box) {
-        if (box.getWidth() < 18) {
-            return;
-        }
-        Shape clip = graphics.getClip();
-        graphics.clip(box);
-        graphics.drawString(text, (float) box.getX() + 7, baseline(box));
-        graphics.setClip(clip);
+        double beside = (box.getWidth() - graphics.getFontMetrics().stringWidth(text)) / 2;
+        graphics.drawString(text, (float) (box.getX() + Math.min(7, beside)), baseline(box));
     }
 
     private float baseline(RoundRectangle2D box) {

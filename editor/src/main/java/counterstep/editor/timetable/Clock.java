@@ -1,11 +1,13 @@
 package counterstep.editor.timetable;
 
+import counterstep.model.Numbers;
+
 /** Times as they stand on screen. */
 final class Clock {
     private Clock() {}
 
-    /** Minutes and seconds, '32:15'. */
-    static String words(int seconds) {
-        return "%d:%02d".formatted(seconds / 60, seconds % 60);
+    /** Minutes and seconds, '32:15'; parts of a second count as a whole one. */
+    static String words(double seconds) {
+        return Numbers.minutesAndSeconds((long) Math.ceil(seconds));
     }
 }

@@ -3,7 +3,6 @@ package counterstep.editor.timetable;
 import counterstep.editor.form.KeyPress;
 import counterstep.editor.theme.Palette;
 import counterstep.model.StepId;
-import counterstep.plan.PageTimetable.Bar;
 import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -17,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -40,7 +40,7 @@ final class TimetableChart extends JComponent {
                     @Override
                     public void mousePressed(MouseEvent event) {
                         requestFocusInWindow();
-                        at(event.getX()).ifPresent(bar -> select.accept(bar.step()));
+                        at(event.getX(), event.getY()).ifPresent(select);
                     }
                 });
         addFocusListener(
@@ -71,62 +71,77 @@ final class TimetableChart extends JComponent {
         repaint();
     }
 
-    private String told(Bar bar) {
-        return shown.map(now -> now.told(bar.step())).orElse("");
+    private String told(StepId step) {
+        return shown.map(now -> now.told().get(step)).orElse("");
     }
 
-    private List<Bar> bars() {
-        return shown.map(now -> now.times().bars()).orElse(List.of());
+    private List<StepId> steps() {
+        return shown.map(Shown::steps).orElse(List.of());
     }
 
-    private Optional<Bar> chosen() {
-        return bars().stream().filter(bar -> selected.contains(bar.step())).findFirst();
+    private Optional<StepId> chosen() {
+        return steps().stream().filter(selected::contains).findFirst();
     }
 
     private void go(int by) {
-        if (!bars().isEmpty()) {
-            int at = chosen().map(bars()::indexOf).orElse(by > 0 ? -1 : bars().size());
-            int next = Math.max(0, Math.min(bars().size() - 1, at + by));
-            select.accept(bars().get(next).step());
+        if (!steps().isEmpty()) {
+            int at = chosen().map(steps()::indexOf).orElse(by > 0 ? -1 : steps().size());
+            select.accept(steps().get(Math.max(0, Math.min(steps().size() - 1, at + by))));
         }
     }
 
-    /** The step that is worked on where a pointer stands; of one without time, its edge. */
-    private Optional<Bar> at(int x) {
+    /** The step that is worked on where a pointer stands, in its row if it stands in one. */
+    private Optional<StepId> at(int x, int y) {
         Scale scale = scale();
-        return bars().stream()
-                .filter(bar -> bar.end() > bar.start())
-                .filter(bar -> x >= scale.x(bar.start()) && x < scale.x(bar.end()))
+        List<Block> works =
+                shown.map(Shown::blocks).orElse(List.of()).stream().filter(Block::isWork).toList();
+        List<Block> during =
+                works.stream()
+                        .filter(work -> x >= scale.x(work.from()) && x < scale.x(work.to()))
+                        .toList();
+        return Stream.of(
+                        during.stream()
+                                .filter(work -> y >= work.row().top() && y < work.row().bottom()),
+                        during.stream(),
+                        works.stream().filter(work -> Math.abs(x - scale.x(work.from())) <= NEAR))
+                .flatMap(some -> some)
                 .findFirst()
-                .or(
-                        () ->
-                                bars().stream()
-                                        .filter(bar -> Math.abs(x - scale.x(bar.start())) <= NEAR)
-                                        .findFirst());
+                .flatMap(Block::step);
     }
 
     /** Where a step stands, all rows high. */
     Optional<Rectangle> place(StepId step) {
         Scale scale = scale();
-        return bars().stream()
-                .filter(bar -> bar.step().equals(step))
-                .findFirst()
+        return shown.flatMap(now -> now.of(step).stream().reduce(TimetableChart::both))
                 .map(
-                        bar ->
+                        block ->
                                 new Rectangle(
-                                        (int) scale.x(bar.start()),
+                                        (int) scale.x(block.from()),
                                         0,
-                                        (int) (scale.x(bar.end()) - scale.x(bar.start())) + 1,
+                                        (int) (scale.x(block.to()) - scale.x(block.from())) + 1,
                                         getHeight()));
     }
 
+    private static Block both(Block one, Block other) {
+        return new Block(
+                one.kind(),
+                one.step(),
+                one.row(),
+                Math.min(one.from(), other.from()),
+                Math.max(one.to(), other.to()),
+                List.of(),
+                false);
+    }
+
     private Scale scale() {
-        return new Scale(getWidth(), shown.map(now -> now.times().seconds()).orElse(0));
+        return new Scale(getWidth(), shown.map(Shown::seconds).orElse(0.0));
     }
 
     @Override
     public String getToolTipText(MouseEvent event) {
-        return at(event.getX()).map(this::told).orElse(null); // Swing asks for null: no tip
+        return at(event.getX(), event.getY())
+                .map(this::told)
+                .orElse(null); // Swing asks for null: no tip
     }
 
     @Override

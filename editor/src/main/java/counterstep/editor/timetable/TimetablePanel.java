@@ -6,6 +6,7 @@ import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.Selection;
 import counterstep.editor.desk.WhileShown;
 import counterstep.editor.theme.PlainText;
+import counterstep.model.Crew;
 import counterstep.model.StepId;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
@@ -15,10 +16,8 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.MouseWheelEvent;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -26,8 +25,8 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 
 /**
- * When each step is done by one technician who works down the page, which steps are critical, and
- * which tool is in hand. Fits the width until it is enlarged.
+ * When each step is done, by whom, which steps are critical, and which tool is in hand: down the
+ * page, or in the shortest time. Fits the width until it is enlarged.
  */
 public final class TimetablePanel implements DeskPanel {
     private static final String CHART = "chart";
@@ -36,22 +35,31 @@ public final class TimetablePanel implements DeskPanel {
     private static final double LARGEST = 40;
     private static final int STEP = 40;
 
+    /** How far an analysis has come. */
+    private record Version(long generation, boolean crew) {
+        static Version of(Analysis analysis) {
+            return new Version(analysis.generation(), analysis.crew().isPresent());
+        }
+    }
+
     private final Desk desk;
     private final CardLayout cards = new CardLayout();
     private final JPanel panel = new JPanel(cards);
     private final TimetableChart chart;
-    private final LaneNames names = new LaneNames();
+    private final RowNames names = new RowNames();
+    private final Controls controls;
     private final JScrollPane scroll;
-    private final JLabel sentence = PlainText.in(new JLabel());
-    private final JLabel summary = PlainText.in(new JLabel());
+    private final JLabel sentence = PlainText.in(new JLabel("The plan is being made."));
     private final WhileShown whileShown = new WhileShown(panel, this::render);
     private Optional<Shown> shown = Optional.empty();
+    private Optional<Version> drawn = Optional.empty();
+    private Optional<Course> shownCourse = Optional.empty();
     private double zoom = 1;
-    private long drawn;
 
     /** The timetable of what lies on a desk. */
     public TimetablePanel(Desk desk) {
         this.desk = desk;
+        controls = new Controls(desk, this::redraw);
         chart = new TimetableChart(step -> desk.select(Selection.of(step)));
         scroll = new JScrollPane(chart);
         scroll.setBorder(BorderFactory.createEmptyBorder(2, 0, 0, 0));
@@ -70,11 +78,10 @@ public final class TimetablePanel implements DeskPanel {
         chart.on("EQUALS", () -> zoomBy(LARGER, middle()));
         chart.on("MINUS", () -> zoomBy(1 / LARGER, middle()));
         chart.on("0", () -> zoomBy(0, 0));
+        chart.on("S", this::turn);
         sentence.setName("timetable sentence");
         sentence.setVerticalAlignment(JLabel.TOP);
         sentence.putClientProperty("FlatLaf.styleClass", "soft");
-        summary.putClientProperty("FlatLaf.styleClass", "small");
-        summary.setName("timetable summary");
         panel.add(scroll, CHART);
         panel.add(page(), SENTENCE);
         desk.onState(state -> whileShown.changed());
@@ -100,24 +107,29 @@ public final class TimetablePanel implements DeskPanel {
 
     @Override
     public Optional<JComponent> tabControls() {
-        JPanel end = new JPanel(new BorderLayout());
-        end.setOpaque(false);
-        end.setBorder(BorderFactory.createEmptyBorder(0, 16, 0, 16));
-        summary.setHorizontalAlignment(JLabel.TRAILING);
-        end.add(summary, BorderLayout.CENTER);
-        return Optional.of(end);
+        return Optional.of(controls.component());
+    }
+
+    private void turn() {
+        controls.turn();
+        redraw();
+    }
+
+    private void redraw() {
+        drawn = Optional.empty();
+        render();
     }
 
     private void render() {
         Optional<Analysis> analysis = desk.analysis();
-        if (analysis.map(Analysis::generation).filter(newest -> newest == drawn).isEmpty()) {
-            drawn = analysis.map(Analysis::generation).orElse(0L);
-            shown =
-                    analysis.flatMap(now -> now.criticalPath().map(plan -> Shown.of(now, plan)))
-                            .filter(now -> !now.times().bars().isEmpty());
-            names.show(shown.map(Shown::tops).orElse(Map.of()), shown.map(Shown::height).orElse(0));
-            summary.setText(shown.map(Shown::summary).orElse(""));
-            sentence.setText(analysis.map(TimetablePanel::why).orElse("The plan is being made."));
+        Optional<Version> newest = analysis.map(Version::of);
+        if (newest.isEmpty() || !newest.equals(drawn)) {
+            drawn = newest;
+            analysis.ifPresent(this::take);
+            Crew crew = desk.state().procedure().crew();
+            controls.show(crew, shown.map(Shown::summary).orElse(""));
+            names.show(
+                    shown.map(Shown::rows).orElse(List.of()), shown.map(Shown::height).orElse(0));
             cards.show(panel, shown.isPresent() ? CHART : SENTENCE);
             size();
         }
@@ -128,19 +140,15 @@ public final class TimetablePanel implements DeskPanel {
         }
     }
 
-    /** Why there are no bars. */
-    private static String why(Analysis analysis) {
-        Optional<List<StepId>> loop = analysis.precedence().loop();
-        return loop.map(
-                        steps ->
-                                "The links run in a loop over steps %s: there are no times until one of them is dropped."
-                                        .formatted(
-                                                steps.stream()
-                                                        .map(analysis.index()::number)
-                                                        .map(String::valueOf)
-                                                        .collect(Collectors.joining(", "))))
-                .orElse(
-                        "How long the work takes, and which steps decide it, will be shown here as you draw.");
+    /** What was drawn stays until there is something new. */
+    private void take(Analysis analysis) {
+        Course course = controls.course();
+        boolean same = shownCourse.filter(course::equals).isPresent();
+        if (!course.isAwaited(analysis) || !same) {
+            shown = course.of(analysis);
+            shownCourse = Optional.of(course);
+        }
+        sentence.setText(course.whyNot(analysis));
     }
 
     /** With Ctrl it enlarges to the pointer, as on the step graph; else it moves the view. */

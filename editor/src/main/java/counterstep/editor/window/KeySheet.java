@@ -41,7 +41,8 @@ final class KeySheet {
                     new String[] {"Enter", "in the text: from a title to its text"},
                     new String[] {"Ctrl+Enter", "in the text: add a step below"},
                     new String[] {"Ctrl+F, F3", "in the text: find words; replace them"},
-                    new String[] {"+, -, 0", "in the timetable: larger, smaller, fit the width"});
+                    new String[] {"+, -, 0", "in the timetable: larger, smaller, fit the width"},
+                    new String[] {"S", "in the timetable: the shortest, or page order"});
 
     /** So many rows fit on a small screen; what is more stands beside them. */
     private static final int ROWS = 32;

@@ -19,6 +19,7 @@ class AnalystTest {
     private final List<Runnable> tellings = new ArrayList<>();
     private final List<Long> told = new ArrayList<>();
     private final List<Boolean> withFixes = new ArrayList<>();
+    private final List<Boolean> withCrew = new ArrayList<>();
 
     private Analyst analyst(Executor worker, Executor teller) {
         Analyst analyst = new Analyst(worker, teller);
@@ -26,6 +27,7 @@ class AnalystTest {
                 result -> {
                     told.add(result.generation());
                     withFixes.add(result.fixes().isPresent());
+                    withCrew.add(result.crew().isPresent());
                 });
         return analyst;
     }
@@ -36,10 +38,11 @@ class AnalystTest {
     }
 
     @Test
-    void aResultCarriesItsGenerationAndIsToldAgainWithTheFixes() {
+    void aResultCarriesItsGenerationAndIsToldAgainWithTheFixesAndTheCrew() {
         analyst(Runnable::run, Runnable::run).examine(FAN, 7);
-        assertEquals(List.of(7L, 7L), told);
-        assertEquals(List.of(false, true), withFixes);
+        assertEquals(List.of(7L, 7L, 7L), told);
+        assertEquals(List.of(false, true, true), withFixes);
+        assertEquals(List.of(false, false, true), withCrew);
     }
 
     @Test
@@ -64,9 +67,9 @@ class AnalystTest {
         analyst.examine(FAN, 1);
         analyst.examine(LID, 2);
         runAll(work);
-        assertEquals(2, tellings.size());
+        assertEquals(3, tellings.size());
         runAll(tellings);
-        assertEquals(List.of(2L, 2L), told);
+        assertEquals(List.of(2L, 2L, 2L), told);
     }
 
     @Test
@@ -79,6 +82,6 @@ class AnalystTest {
         assertEquals(List.of(), told);
         runAll(work);
         runAll(tellings);
-        assertEquals(List.of(2L, 2L), told);
+        assertEquals(List.of(2L, 2L, 2L), told);
     }
 }

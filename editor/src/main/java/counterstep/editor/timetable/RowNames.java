@@ -6,18 +6,18 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.util.Map;
+import java.util.List;
 import javax.swing.JComponent;
 
 /** The names of the rows; they stay while the bars move. */
-final class LaneNames extends JComponent {
+final class RowNames extends JComponent {
     private static final int WIDTH = 140;
     private static final int LEFT = 16;
 
-    private Map<Lane, Integer> tops = Map.of();
+    private List<Row> rows = List.of();
 
-    void show(Map<Lane, Integer> next, int height) {
-        tops = next;
+    void show(List<Row> next, int height) {
+        rows = next;
         setPreferredSize(new Dimension(WIDTH, height));
         revalidate();
         repaint();
@@ -32,10 +32,14 @@ final class LaneNames extends JComponent {
         graphics.setColor(Palette.PANEL.color());
         graphics.fillRect(0, 0, getWidth(), getHeight());
         graphics.setFont(Type.SMALL.font());
-        graphics.setColor(Palette.INK.color());
-        tops.forEach(
-                (lane, top) ->
-                        graphics.drawString(
-                                lane.word(), LEFT, top + (lane == Lane.HANDS ? 19 : 16)));
+        if (!rows.isEmpty()) {
+            graphics.setColor(Palette.SOFT.color());
+            graphics.drawString("minutes", LEFT, Shown.AXIS - 8);
+        }
+        for (Row row : rows) {
+            graphics.setColor((row.aside() ? Palette.SOFT : Palette.INK).color());
+            graphics.drawString(
+                    row.name(), LEFT, row.top() + (row.height() == Row.HANDS ? 19 : 16));
+        }
     }
 }
