@@ -2,8 +2,8 @@
 # Measures the checks with JMH, each beside its peer; takes some minutes. Arguments go to JMH.
 # With the argument 'graph' it measures how fast the step graph is drawn, without a display.
 # With 'tools' it measures the fewest tool changes beside CP-SAT and prints the table that is in
-# docs/tool-changes.md. All rows take an hour or two; 'tools 20 100 tools=4,10' chooses rows, and
-# 'clock=processor' measures processor time on a machine that is busy.
+# docs/tool-changes.md. All rows take an hour or two; 'tools 20 100 tools=4,10' chooses rows,
+# 'then half 200' more, and 'clock=processor' measures processor time on a machine that is busy.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")"
 module=model

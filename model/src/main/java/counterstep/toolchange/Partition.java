@@ -9,6 +9,11 @@ final class Partition {
     /** So that a little more worth outweighs any number of uses. */
     private static final int WEIGHT = 64;
 
+    /**
+     * So that fewer groups outweigh any worth, which for a large group is only what its pairs say.
+     */
+    private static final int GROUP = 1 << 20;
+
     private final int[] groups;
 
     private Partition(int[] groups) {
@@ -21,8 +26,8 @@ final class Partition {
     }
 
     /**
-     * Ways to deal the tools so that the sum is great. Each next one takes other groups where that
-     * costs nothing.
+     * Ways to deal the tools into few groups so that the sum is great. Each next one takes other
+     * groups where that costs nothing.
      *
      * @param worth by group; negative where it must not be used
      * @param largest tools of a group at most
@@ -49,14 +54,15 @@ final class Partition {
     private static int[] dealt(int[] worth, int[] uses, int largest) {
         int[] best = new int[worth.length];
         int[] last = new int[worth.length];
-        Arrays.fill(best, Integer.MIN_VALUE);
+        Arrays.fill(best, Integer.MIN_VALUE / 2);
         best[0] = 0;
         for (int set = 1; set < best.length; set++) {
             int lowest = set & -set;
             for (int group = set; group > 0; group = (group - 1) & set) {
                 boolean may = worth[group] >= 0 && Integer.bitCount(group) <= largest;
                 if ((group & lowest) != 0 && may) {
-                    int sum = best[set ^ group] + WEIGHT * worth[group] - uses[group];
+                    int gain = WEIGHT * worth[group] - uses[group] - GROUP;
+                    int sum = best[set ^ group] + gain;
                     if (sum > best[set]) {
                         best[set] = sum;
                         last[set] = group;

@@ -1,6 +1,7 @@
 package counterstep.toolchange;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -82,13 +83,17 @@ final class ToolGraph {
     ToolGraph reversed() {
         int[][] turned = new int[words.length][];
         for (int job = 0; job < words.length; job++) {
-            int[] word = words[job];
-            turned[job] = new int[word.length];
-            for (int at = 0; at < word.length; at++) {
-                turned[job][at] = word[word.length - 1 - at];
-            }
+            turned[job] = turned(words[job]);
         }
         return new ToolGraph(this, turned);
+    }
+
+    private static int[] turned(int[] word) {
+        int[] turned = new int[word.length];
+        for (int at = 0; at < word.length; at++) {
+            turned[at] = word[word.length - 1 - at];
+        }
+        return turned;
     }
 
     /** The jobs that are kept, under new numbers in the same order. */
@@ -105,6 +110,42 @@ final class ToolGraph {
             }
         }
         return new ToolGraph(tools, theirs, theirBefore);
+    }
+
+    /** The same with one job more, the last by number, that comes before all. */
+    ToolGraph behind(int tool) {
+        int size = words.length;
+        int[][] more = Arrays.copyOf(words, size + 1);
+        more[size] = new int[] {tool};
+        Places[] moreBefore = new Places[size + 1];
+        for (int job = 0; job <= size; job++) {
+            moreBefore[job] = Places.below(size + 1);
+            if (job < size) {
+                moreBefore[job].add(size);
+                moreBefore[job].addAll(before[job]);
+            }
+        }
+        return new ToolGraph(tools, more, moreBefore);
+    }
+
+    /** Whether it is another one looked at from its end, each job in the other's place. */
+    boolean mirrors(ToolGraph other) {
+        int last = size() - 1;
+        if (last != other.size() - 1) {
+            return false;
+        }
+        for (int job = 0; job <= last; job++) {
+            if (!Arrays.equals(words[job], turned(other.words[last - job]))
+                    || before[job].size() != other.after[last - job].size()) {
+                return false;
+            }
+            for (int one = before[job].next(0); one >= 0; one = before[job].next(one + 1)) {
+                if (!other.after[last - job].has(last - one)) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     int size() {

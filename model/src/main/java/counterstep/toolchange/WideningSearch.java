@@ -20,27 +20,50 @@ final class WideningSearch {
     /** Then memory rather than time would be what ends it. */
     private static final int MOST_STATES = 1_500_000;
 
+    private static final int FIRST_PATIENCE = 200;
+
+    /**
+     * Bounds, and how many states are followed with them.
+     *
+     * @param largest tools of a group at most, and no more than half of them
+     * @param partitions how many ways to deal the tools
+     * @param mostSets of one table
+     * @param patience states followed
+     */
+    private record Stage(int largest, int partitions, int mostSets, int patience) {}
+
+    private static final List<Stage> STAGES =
+            List.of(
+                    new Stage(2, 4, 10_000, 2_000),
+                    new Stage(Integer.MAX_VALUE, 3, 100_000, MOST_STATES));
+
     private final ToolGraph graph;
     private final BooleanSupplier stopped;
-    private final Tables tables;
     private final Turns turns;
+    private final TurnSearch forward;
     private List<Integer> order;
     private int count;
     private int atLeast;
 
-    WideningSearch(ToolGraph graph, BooleanSupplier stopped) {
+    /**
+     * Looks for a first order.
+     *
+     * @param floor no order is known to have fewer changes; 0 where nothing is known
+     */
+    WideningSearch(ToolGraph graph, int floor, BooleanSupplier stopped) {
         this.graph = graph;
         this.stopped = stopped;
         turns = new Turns(graph);
-        tables = new Tables(graph, stopped);
+        forward = search(turns, GroupBounds.none(graph.tools()));
+        atLeast = Math.max(floor, forward.atLeast());
+        first();
+        if (isOpen()) {
+            narrow();
+        }
     }
 
-    void run() {
-        GroupBounds none = GroupBounds.none(graph.tools());
-        TurnSearch forward = search(turns, none);
-        TurnSearch backward = search(new Turns(graph.reversed()), none);
-        atLeast = forward.atLeast();
-        first();
+    private void narrow() {
+        TurnSearch backward = search(new Turns(graph.reversed()), GroupBounds.none(graph.tools()));
         for (int width : WIDTHS) {
             if (isOpen()) {
                 improve(forward.narrow(count - 1, width), false);
@@ -49,13 +72,28 @@ final class WideningSearch {
                 improve(backward.narrow(count - 1, width), true);
             }
         }
-        full(forward, 200);
-        staged(2, 4, 10_000, 2_000);
-        boolean few = graph.tools() <= 6;
-        staged(3, 6, 20_000, few ? MOST_STATES : 20_000);
-        if (!few) {
-            staged((graph.tools() + 1) / 2, 3, 100_000, MOST_STATES);
+    }
+
+    /** Goes on until the best is proved, its patience ends or it is stopped. */
+    void finish() {
+        full(forward, FIRST_PATIENCE);
+        Tables tables = new Tables(graph, stopped);
+        for (Stage stage : STAGES) {
+            if (isOpen()) {
+                full(search(turns, bounds(tables, stage)), stage.patience);
+            }
         }
+    }
+
+    /** Of smaller groups where those asked for need too many sets. */
+    private GroupBounds bounds(Tables tables, Stage stage) {
+        int largest = Math.min(stage.largest, (graph.tools() + 1) / 2);
+        GroupBounds bounds = tables.bounds(largest, stage.partitions, stage.mostSets);
+        while (bounds.isNone() && largest > 2) {
+            largest--;
+            bounds = tables.bounds(largest, stage.partitions, stage.mostSets);
+        }
+        return bounds;
     }
 
     private TurnSearch search(Turns from, GroupBounds bounds) {
@@ -74,13 +112,6 @@ final class WideningSearch {
         }
         order = state.order(graph);
         count = state.cost;
-    }
-
-    private void staged(int largest, int partitions, int mostSets, int patience) {
-        if (isOpen()) {
-            GroupBounds bounds = tables.bounds(largest, partitions, mostSets);
-            full(search(turns, bounds), patience);
-        }
     }
 
     private void full(TurnSearch search, int patience) {

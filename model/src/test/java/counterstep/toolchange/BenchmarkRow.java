@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Instances of one kind; numbered, so that two programs can make the same.
  *
- * @param shape mirrored, half or layers
+ * @param shape mirrored, entwined, half or layers
  * @param steps about so many
  * @param tools dealt among them
  * @param width subassemblies side by side
@@ -14,6 +14,7 @@ record BenchmarkRow(String shape, int steps, int tools, int width) {
     ToolGraph instance(int number) {
         return switch (shape) {
             case "mirrored" -> TeardownShapes.mirrored(steps, tools, width, number);
+            case "entwined" -> TeardownShapes.entwined(steps, tools, width, number);
             case "half" -> TeardownShapes.half(steps, tools, width, number);
             case "layers" -> RandomPuzzles.layers(steps, tools, width, number).graph();
             default -> throw new IllegalArgumentException("no shape '" + shape + "'");

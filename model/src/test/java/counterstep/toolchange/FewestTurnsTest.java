@@ -3,11 +3,13 @@ package counterstep.toolchange;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** The fewest turns against trying every order, written without any of the rules of the search. */
@@ -16,8 +18,10 @@ final class FewestTurnsTest {
 
     /** A random order on up to nine jobs, most of one tool, some of several in turn. */
     private static ToolGraph random(Random random) {
-        int size = 1 + random.nextInt(9);
-        int tools = 1 + random.nextInt(4);
+        return random(random, 1 + random.nextInt(9), 1 + random.nextInt(4));
+    }
+
+    private static ToolGraph random(Random random, int size, int tools) {
         double density = random.nextDouble() * 0.7;
         int[][] words = new int[size][];
         Places[] before = new Places[size];
@@ -34,6 +38,44 @@ final class FewestTurnsTest {
             }
         }
         return new ToolGraph(tools, words, before);
+    }
+
+    /** Two or three small graphs, all of one before all of the next; some mirror the one before. */
+    private static ToolGraph inParts(Random random) {
+        List<ToolGraph> parts = new ArrayList<>();
+        int size = 0;
+        while (parts.size() < 2 || random.nextInt(3) == 0 && parts.size() < 3) {
+            boolean mirrored = !parts.isEmpty() && random.nextBoolean();
+            ToolGraph part =
+                    mirrored
+                            ? turned(parts.get(parts.size() - 1))
+                            : random(random, 1 + random.nextInt(5), 3);
+            parts.add(part);
+            size += part.size();
+        }
+        int[][] words = new int[size][];
+        Places[] before = new Places[size];
+        int from = 0;
+        for (ToolGraph part : parts) {
+            for (int job = 0; job < part.size(); job++) {
+                words[from + job] = part.word(job);
+                before[from + job] = Places.below(size);
+                for (int one = 0; one < from + job; one++) {
+                    if (one < from || part.before(job).has(one - from)) {
+                        before[from + job].add(one);
+                    }
+                }
+            }
+            from += part.size();
+        }
+        return new ToolGraph(3, words, before);
+    }
+
+    /** Its mirror image: the last job first. */
+    private static ToolGraph turned(ToolGraph graph) {
+        int[] fromEnd =
+                IntStream.range(0, graph.size()).map(job -> graph.size() - 1 - job).toArray();
+        return graph.reversed().only(fromEnd);
     }
 
     private static int[] withoutRepeats(int[] word) {
@@ -115,14 +157,32 @@ final class FewestTurnsTest {
         }
     }
 
+    @Test
+    void partsAreJoinedWithoutANeedlessChange() {
+        Random random = new Random(8);
+        int cut = 0;
+        for (int graph = 0; graph < GRAPHS / 5; graph++) {
+            ToolGraph jobs = inParts(random);
+            FewestTurns found = FewestTurns.of(jobs, () -> false);
+            String which = "graph " + graph + " of seed 8";
+            assertEquals(slowly(jobs, 0, -1, new HashMap<>()), found.count(), which);
+            assertEquals(found.count(), found.atLeast(), which + " is proved");
+            assertEquals(found.count(), recounted(jobs, found.order()), which);
+            cut += Part.of(jobs, () -> false).size() > 1 ? 1 : 0;
+        }
+        assertTrue(cut > 1000, "most fall into parts");
+    }
+
     /** From its end a graph needs as many turns; the two searches share no branch. */
     @Test
     void teardownsOfAHundredJobsAreProvedAndNeedAsManyFromTheirEnd() {
         for (int seed = 0; seed < 40; seed++) {
             ToolGraph jobs =
-                    seed % 2 == 0
-                            ? TeardownShapes.mirrored(100, 6, 6, seed)
-                            : TeardownShapes.half(100, 6, 6, seed);
+                    switch (seed % 3) {
+                        case 0 -> TeardownShapes.mirrored(100, 6, 6, seed);
+                        case 1 -> TeardownShapes.entwined(100, 6, 6, seed);
+                        default -> TeardownShapes.half(100, 6, 6, seed);
+                    };
             FewestTurns found = FewestTurns.of(jobs, () -> false);
             FewestTurns fromEnd = FewestTurns.of(jobs.reversed(), () -> false);
             assertEquals(found.count(), found.atLeast(), "seed " + seed);

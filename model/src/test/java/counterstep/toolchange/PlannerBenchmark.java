@@ -14,7 +14,8 @@ import java.util.Locale;
 /**
  * The planner beside CP-SAT on graphs shaped as teardowns are; prints a Markdown table, a row as
  * soon as it is measured. Arguments choose: numbers are steps, words are shapes, and tools=4,10
- * width=6 instances=5 clock=processor limit=2000 peer=20000 (milliseconds; 0 leaves it out).
+ * width=6 instances=5 clock=processor limit=2000 peer=20000 (milliseconds; 0 leaves it out). After
+ * the word 'then' other rows follow, settings as before where no other is said.
  */
 public final class PlannerBenchmark {
     private static final String HEAP = "-Xmx512m";
@@ -28,13 +29,17 @@ public final class PlannerBenchmark {
     private double limit = 2000;
     private double peerLimit = 20_000;
 
-    private PlannerBenchmark(String[] words) {
-        for (String word : words) {
+    private PlannerBenchmark() {}
+
+    private void choose(String words) {
+        steps.clear();
+        shapes.clear();
+        for (String word : words.strip().split(" +")) {
             if (word.matches("\\d+")) {
                 steps.add(Integer.valueOf(word));
             } else if (word.contains("=")) {
                 set(word.substring(0, word.indexOf('=')), word.substring(word.indexOf('=') + 1));
-            } else {
+            } else if (!word.isEmpty()) {
                 shapes.add(word);
             }
         }
@@ -60,10 +65,12 @@ public final class PlannerBenchmark {
 
     /** Runs the rows chosen. */
     public static void main(String[] words) throws IOException {
-        new PlannerBenchmark(words).run(String.join(" ", words));
+        new PlannerBenchmark().run(String.join(" ", words));
     }
 
     private void run(String words) throws IOException {
+        String[] groups = words.split("\\bthen\\b");
+        choose(groups[0]);
         System.out.printf(
                 "`./benchmarks.sh tools %s`, %s, JDK %s, %d processors, %s; time is %s.%n%n",
                 words,
@@ -73,6 +80,13 @@ public final class PlannerBenchmark {
                 processor(),
                 clock == Clock.WALL ? "wall clock" : "processor time");
         System.out.println(BenchmarkLine.HEADING);
+        for (String group : groups) {
+            choose(group);
+            rows();
+        }
+    }
+
+    private void rows() throws IOException {
         for (String shape : shapes) {
             for (int size : steps) {
                 for (int count : tools) {

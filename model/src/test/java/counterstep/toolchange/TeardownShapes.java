@@ -6,9 +6,9 @@ import java.util.Random;
 
 /**
  * Graphs shaped as teardowns are: a cover comes off first, then subassemblies side by side, each a
- * chain with here and there a few jobs that may be done in any order; and, mirrored, all of it back
- * in the reverse order. Jobs take one tool each, most often that of the job before or another at
- * random. The same numbers give the same graph.
+ * chain with here and there a few jobs that may be done in any order; and, mirrored, then all of it
+ * back in the reverse order. Jobs take one tool each, most often that of the job before or another
+ * at random. The same numbers give the same graph.
  */
 final class TeardownShapes {
     private static final int COVER = 4;
@@ -30,8 +30,24 @@ final class TeardownShapes {
         return shape.graph();
     }
 
-    /** Teardown and its mirror. */
+    /** Teardown, then its mirror image: what is put back waits until all is apart. */
     static ToolGraph mirrored(int jobs, int tools, int width, long seed) {
+        TeardownShapes shape = mirror(jobs, tools, width, seed);
+        int down = jobs / 2;
+        for (int job = 0; job < down; job++) {
+            for (int back = down; back < 2 * down; back++) {
+                shape.links.add(new int[] {job, back});
+            }
+        }
+        return shape.graph();
+    }
+
+    /** The same, but each job is put back as soon as what came off after it is. */
+    static ToolGraph entwined(int jobs, int tools, int width, long seed) {
+        return mirror(jobs, tools, width, seed).graph();
+    }
+
+    private static TeardownShapes mirror(int jobs, int tools, int width, long seed) {
         TeardownShapes shape = new TeardownShapes(tools, seed);
         int down = jobs / 2;
         shape.teardown(down, width);
@@ -42,7 +58,7 @@ final class TeardownShapes {
             shape.toolOf.add(shape.toolOf.get(job));
             shape.links.add(new int[] {job, 2 * down - 1 - job});
         }
-        return shape.graph();
+        return shape;
     }
 
     private void teardown(int jobs, int width) {

@@ -43,7 +43,11 @@ final class ToolChangesBySolverTest {
         int tools = 3 + number % 4;
         int width = 2 + number % 3;
         return switch (number % 4) {
-            case 0 -> Puzzle.of(TeardownShapes.mirrored(size, tools, width, number));
+            case 0 ->
+                    Puzzle.of(
+                            number % 8 == 0
+                                    ? TeardownShapes.mirrored(size, tools, width, number)
+                                    : TeardownShapes.entwined(size, tools, width, number));
             case 1 -> Puzzle.of(TeardownShapes.half(size, tools, width, number));
             case 2 -> RandomPuzzles.layers(size, tools, width, number);
             default -> RandomPuzzles.near(size, tools, 2, number);
