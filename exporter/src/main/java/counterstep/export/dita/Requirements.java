@@ -31,9 +31,9 @@ final class Requirements {
         xml.open("prelreqs");
         conditions(guide.conditions());
         people();
-        listed("supequip", "nosupeq", "supeqli", "supequi", tools());
-        listed("supplies", "nosupply", "supplyli", "supply", needs(true));
-        listed("spares", "nospares", "sparesli", "spare", needs(false));
+        listed("supequip", "nosupeq", "supeqli", "supequi", "Tools", tools());
+        listed("supplies", "nosupply", "supplyli", "supply", "Supplies", needs(true));
+        listed("spares", "nospares", "sparesli", "spare", "New parts", needs(false));
         safety(print.procedure().titleBlock().cautions());
         xml.close();
     }
@@ -67,8 +67,9 @@ final class Requirements {
                 helped.isEmpty() ? "" : ", and a second one at " + StepNumbers.withWord(helped);
         PhaseTime all = guide.times().get(guide.times().size() - 1);
         xml.open("reqpers").element("personnel", "1 person" + second);
-        xml.stated("perskill", print.procedure().titleBlock().skill());
-        xml.element("esttime", all.time() + " (minutes and seconds)").close();
+        String skill = print.procedure().titleBlock().skill();
+        xml.stated("perskill", skill.isBlank() ? "" : "Skill: " + skill.strip());
+        xml.element("esttime", "Time: " + all.time() + " (minutes and seconds)").close();
     }
 
     private List<String> tools() {
@@ -92,12 +93,13 @@ final class Requirements {
         return Sentences.listed(List.of(row.name(), number, row.amount(), steps));
     }
 
-    private void listed(String name, String none, String list, String entry, List<String> all) {
+    private void listed(
+            String name, String none, String list, String entry, String title, List<String> all) {
         xml.open(name);
         if (all.isEmpty()) {
             xml.empty(none);
         } else {
-            xml.open(list);
+            xml.open(list, "spectitle", title);
             all.forEach(one -> xml.element(entry, one));
             xml.close();
         }

@@ -12,7 +12,6 @@ import counterstep.export.markdown.PhotoFiles;
 import counterstep.model.Step;
 import java.net.URI;
 import java.net.URISyntaxException;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -56,7 +55,7 @@ final class StepSetter {
         }
         block.photos().forEach(photo -> photo(block.number(), photo));
         actions(block.actions());
-        block.remarks().forEach(remark -> xml.element("info", remark));
+        block.remarks().forEach(this::info);
         xml.stated("stepresult", Sentences.begun(String.join("; ", block.then())));
         xml.close();
     }
@@ -73,7 +72,7 @@ final class StepSetter {
     private void tools(List<ToolTag> tools) {
         List<String> labels = tools.stream().map(ToolTag::label).toList();
         if (!labels.isEmpty()) {
-            xml.element("info", "Tool: " + String.join(", ", labels));
+            info("Tool: " + String.join(", ", labels));
         }
     }
 
@@ -85,23 +84,24 @@ final class StepSetter {
         for (ActionRow action : actions) {
             xml.open("substep").element("cmd", Sentences.begun(told(action)));
             tools(action.tools());
-            details(action);
+            action.blank().map(StepSetter::reading).ifPresent(this::info);
             xml.close();
         }
         xml.close();
     }
 
-    /** Verb and item, and the numbers on the photo that point at it. */
+    /** Verb and item, the numbers on the photo that point at it, and how. */
     private static String told(ActionRow action) {
         StringBuilder told = new StringBuilder((action.verb() + " " + action.what()).strip());
         action.callouts().forEach(number -> told.append(" (").append(number).append(')'));
-        return told.toString();
+        String details = Sentences.listed(action.details());
+        told.append(details.isEmpty() ? "" : action.what().isEmpty() ? " " : ", ");
+        return told.append(details).toString();
     }
 
-    private void details(ActionRow action) {
-        List<String> details = new ArrayList<>(action.details());
-        action.blank().map(StepSetter::reading).ifPresent(details::add);
-        xml.stated("info", Sentences.listed(details));
+    /** A paragraph, since bare words would run on from the command. */
+    private void info(String words) {
+        xml.open("info").element("p", words).close();
     }
 
     private static String reading(Blank blank) {
@@ -116,12 +116,12 @@ final class StepSetter {
         Optional<String> path = photos.place(number, photo);
         if (path.isEmpty()) {
             String lost = photo.picture().trouble() + ": " + photo.file();
-            xml.element("info", "[ " + lost + "; " + photo.alternative() + " ]");
+            info("[ " + lost + "; " + photo.alternative() + " ]");
             return;
         }
         xml.open("info").open("fig");
         xml.stated("title", photo.seenFrom().isBlank() ? "" : "Seen from " + photo.seenFrom());
-        xml.open("image", "href", address(path.get()), "placement", "break");
+        xml.open("image", "href", address(path.get()), "placement", "break", "scalefit", "yes");
         xml.element("alt", photo.alternative()).close();
         xml.close().close();
     }
