@@ -6,7 +6,6 @@ import counterstep.export.html.Head;
 import counterstep.export.html.Markup;
 import counterstep.export.html.Style;
 import counterstep.export.shape.DriveShape;
-import counterstep.export.shape.SvgMark;
 import counterstep.ledger.Totals;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -14,7 +13,6 @@ import java.util.stream.IntStream;
 /** Sets a bench sheet as one page of HTML, which a browser and the PDF maker lay out alike. */
 final class BenchSheetPage {
     private static final String NAME = "Bench sheet";
-    private static final double MARK = 15;
     private static final String[] COLUMNS = {
         "done", "step", "do", "tool", "count, torque, note", "out", "open or loose", "parts off"
     };
@@ -119,9 +117,7 @@ final class BenchSheetPage {
 
     private void tool(ToolTag tool) {
         markup.open("span", "class", tool.drive().isPresent() ? "tool driven" : "tool");
-        tool.drive()
-                .ifPresent(
-                        drive -> markup.own(SvgMark.element(DriveShape.of(drive), MARK)).text(" "));
+        markup.mark(tool.drive().map(DriveShape::of));
         markup.text(tool.label()).close().text(" ");
     }
 

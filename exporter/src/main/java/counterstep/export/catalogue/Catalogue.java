@@ -5,6 +5,7 @@ import counterstep.export.bench.BenchSheetFiles;
 import counterstep.export.dita.DitaTask;
 import counterstep.export.html.HtmlGuide;
 import counterstep.export.markdown.MarkdownGuide;
+import counterstep.export.pdf.PdfGuide;
 import counterstep.export.report.ReviewReport;
 import counterstep.export.spoken.Captions;
 import counterstep.export.spoken.NarrationScript;
@@ -19,6 +20,7 @@ public final class Catalogue {
             List.of(
                     new HtmlGuide(),
                     new MarkdownGuide(),
+                    new PdfGuide(),
                     new BenchSheetFiles(),
                     new FastenerSheetFiles(),
                     new CsvTables(),

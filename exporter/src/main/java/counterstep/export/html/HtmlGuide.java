@@ -10,6 +10,8 @@ import java.util.List;
 
 /** The guide as NAME.guide.html: one file, no script, nothing loaded from elsewhere. */
 public final class HtmlGuide implements Exporter {
+    private static final String PDF_RULES = Rules.beside(HtmlGuide.class, "guide-pdf.css");
+
     @Override
     public String id() {
         return "html";
@@ -28,6 +30,14 @@ public final class HtmlGuide implements Exporter {
 
     /** The page itself, to be shown and not written. */
     public static String page(Print print) {
-        return Page.of(Guide.of(print));
+        Guide guide = Guide.of(print);
+        return Page.of(guide, Style.ofGuide(guide.imprint()), Medium.BROWSER);
+    }
+
+    /** The page for the PDF maker, on the paper of the print. */
+    public static String pageForPdf(Print print) {
+        Guide guide = Guide.of(print);
+        Style style = Style.forPdf(guide.imprint(), PDF_RULES, print.paper());
+        return Page.of(guide, style, Medium.PAPER);
     }
 }

@@ -1,7 +1,10 @@
 package counterstep.export.html;
 
+import counterstep.export.shape.Mark;
+import counterstep.export.shape.SvgMark;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -10,6 +13,9 @@ public final class Markup {
     private static final Set<String> EMPTY = Set.of("br", "hr", "img", "meta");
     private static final Set<String> OWN_LINE =
             Set.of("div", "section", "ol", "ul", "li", "table", "tr", "p", "h1", "h2", "h3");
+
+    /** Side of a mark in CSS pixels; the PDF maker wants whole ones. */
+    private static final double MARK = 16;
 
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
@@ -51,6 +57,12 @@ public final class Markup {
     /** Markup of our own making, which holds nothing of the document. */
     public Markup own(String markup) {
         out.append(markup);
+        return this;
+    }
+
+    /** The mark of a thing beside its name, in the size of text; nothing where it has none. */
+    public Markup mark(Optional<Mark> mark) {
+        mark.ifPresent(known -> own(SvgMark.element(known, MARK)).text(" "));
         return this;
     }
 

@@ -14,16 +14,19 @@ final class Page {
     private static final Pattern LANGUAGE = Pattern.compile("[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8})*");
 
     private final Guide guide;
+    private final Style style;
     private final Markup markup = new Markup();
     private final Tables tables = new Tables(markup);
-    private final StepSetter steps = new StepSetter(markup);
+    private final StepSetter steps;
 
-    private Page(Guide guide) {
+    private Page(Guide guide, Style style, Medium medium) {
         this.guide = guide;
+        this.style = style;
+        this.steps = new StepSetter(markup, medium);
     }
 
-    static String of(Guide guide) {
-        return new Page(guide).set();
+    static String of(Guide guide, Style style, Medium medium) {
+        return new Page(guide, style, medium).set();
     }
 
     private String set() {
@@ -31,7 +34,7 @@ final class Page {
         boolean known = LANGUAGE.matcher(language).matches();
         TitleLines title = guide.title();
         String name = title.title().isBlank() ? "Service procedure" : title.title();
-        Head.set(markup, known ? language : "en", name, Style.ofGuide(guide.imprint()));
+        Head.set(markup, known ? language : "en", name, style);
         markup.open("body");
         title(title);
         markup.open("main");

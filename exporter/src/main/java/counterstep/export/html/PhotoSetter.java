@@ -3,6 +3,7 @@ package counterstep.export.html;
 import counterstep.export.guide.PhotoBlock;
 import counterstep.export.picture.CalloutFigure;
 import counterstep.export.picture.EncodedPicture;
+import counterstep.export.picture.NumberedPicture;
 import counterstep.export.shape.SvgMark;
 import counterstep.model.Callout;
 import counterstep.model.Numbers;
@@ -13,36 +14,65 @@ final class PhotoSetter {
     /** Width in which callouts are laid out; the drawing scales with the photo. */
     private static final double WIDTH = 400;
 
-    private final Markup markup;
+    /** Width of a photo on paper, in CSS pixels of a 96th of an inch; the column is as wide. */
+    private static final int WIDE_ON_PAPER = 212;
 
-    PhotoSetter(Markup markup) {
+    private static final int TALL_ON_PAPER = 148;
+
+    private final Markup markup;
+    private final Medium medium;
+
+    PhotoSetter(Markup markup, Medium medium) {
         this.markup = markup;
+        this.medium = medium;
     }
 
     void set(PhotoBlock photo) {
         markup.open("figure");
         photo.picture()
                 .encoded()
-                .ifPresentOrElse(picture -> shown(photo, picture), () -> lacking(photo));
+                .ifPresentOrElse(
+                        picture -> {
+                            switch (medium) {
+                                case BROWSER -> overlaid(photo, picture);
+                                case PAPER -> drawnIn(photo, picture);
+                            }
+                        },
+                        () -> lacking(photo));
         if (!photo.seenFrom().isBlank()) {
             markup.element("figcaption", "seen from " + photo.seenFrom());
         }
         markup.close();
     }
 
-    private void shown(PhotoBlock photo, EncodedPicture picture) {
+    private void drawnIn(PhotoBlock photo, EncodedPicture picture) {
+        open(photo, NumberedPicture.of(picture, photo.callouts()));
+        markup.close();
+    }
+
+    private void open(PhotoBlock photo, EncodedPicture picture) {
         boolean tall = picture.height() * 4 > picture.width() * 5;
+        int width =
+                switch (medium) {
+                    case BROWSER -> picture.width();
+                    case PAPER -> tall ? TALL_ON_PAPER : WIDE_ON_PAPER;
+                };
+        long height = Math.round((double) width * picture.height() / picture.width());
         markup.open("div", "class", tall ? "photo tall" : "photo");
         markup.open(
                 "img",
                 "src",
                 picture.dataUri(),
                 "width",
-                Integer.toString(picture.width()),
+                Integer.toString(width),
                 "height",
-                Integer.toString(picture.height()),
+                Long.toString(height),
                 "alt",
                 photo.alternative());
+    }
+
+    private void overlaid(PhotoBlock photo, EncodedPicture picture) {
+        open(photo, picture);
         if (!photo.callouts().isEmpty()) {
             double height = WIDTH * picture.height() / picture.width();
             markup.own("<svg aria-hidden=\"true\" viewBox=\"0 0 " + Numbers.plain(WIDTH));

@@ -6,21 +6,18 @@ import counterstep.export.guide.StepBlock;
 import counterstep.export.guide.ToolTag;
 import counterstep.export.shape.DriveShape;
 import counterstep.export.shape.ItemShape;
-import counterstep.export.shape.SvgMark;
-import counterstep.model.Drive;
 import counterstep.model.Part;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Sets one step: number and box in the margin, notices, tool, what to do, photos at the right. */
 final class StepSetter {
-    private static final double MARK = 16;
-
     private final Markup markup;
+    private final PhotoSetter photos;
 
-    StepSetter(Markup markup) {
+    StepSetter(Markup markup, Medium medium) {
         this.markup = markup;
+        this.photos = new PhotoSetter(markup, medium);
     }
 
     void set(StepBlock step) {
@@ -58,7 +55,7 @@ final class StepSetter {
 
     private void tag(ToolTag tool) {
         markup.open("span", "class", "tool").text("tool: ");
-        mark(tool.drive());
+        markup.mark(tool.drive().map(DriveShape::of));
         markup.text(tool.label()).close().text(" ");
     }
 
@@ -85,9 +82,7 @@ final class StepSetter {
         markup.element("span", action.verb(), "class", "verb").text(" ");
         markup.open("span");
         action.tools().forEach(this::tag);
-        action.item()
-                .filter(item -> !(item instanceof Part))
-                .ifPresent(item -> markup.own(SvgMark.element(ItemShape.of(item), MARK)).text(" "));
+        markup.mark(action.item().filter(item -> !(item instanceof Part)).map(ItemShape::of));
         String details = String.join(", ", action.details());
         markup.text(action.what());
         markup.text(action.what().isEmpty() || details.isEmpty() ? "" : ", ").text(details);
@@ -126,12 +121,7 @@ final class StepSetter {
             return;
         }
         markup.open("div", "class", "photos");
-        step.photos().forEach(new PhotoSetter(markup)::set);
+        step.photos().forEach(photos::set);
         markup.close();
-    }
-
-    /** The mark of a drive, where there is one. */
-    void mark(Optional<Drive> drive) {
-        drive.ifPresent(known -> markup.own(SvgMark.element(DriveShape.of(known), MARK)).text(" "));
     }
 }

@@ -6,6 +6,7 @@ import counterstep.export.guide.NeedRow;
 import counterstep.export.guide.PhaseTime;
 import counterstep.export.guide.StepNumbers;
 import counterstep.export.guide.ToolRow;
+import counterstep.export.shape.DriveShape;
 import counterstep.model.Drive;
 import counterstep.model.Revision;
 import java.util.List;
@@ -13,11 +14,9 @@ import java.util.List;
 /** The tables of a guide: what is needed, fasteners, times, revisions. */
 final class Tables {
     private final Markup markup;
-    private final StepSetter steps;
 
     Tables(Markup markup) {
         this.markup = markup;
-        this.steps = new StepSetter(markup);
     }
 
     void needs(Guide guide) {
@@ -35,7 +34,7 @@ final class Tables {
 
     private void tool(ToolRow row) {
         markup.open("tr").open("th", "scope", "row");
-        steps.mark(row.drive());
+        markup.mark(row.drive().map(DriveShape::of));
         markup.text(row.name()).close();
         markup.element("td", StepNumbers.text(row.steps())).close();
     }
@@ -69,7 +68,7 @@ final class Tables {
         markup.open("tr");
         markup.element("th", row.count() + " × " + row.name(), "scope", "row");
         markup.open("td");
-        steps.mark(row.drive());
+        markup.mark(row.drive().map(DriveShape::of));
         markup.text(row.drive().map(Drive::label).orElse("")).close();
         markup.element("td", joined(row.size(), row.head()));
         markup.element("td", row.into());

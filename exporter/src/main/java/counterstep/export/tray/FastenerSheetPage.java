@@ -8,7 +8,6 @@ import counterstep.export.html.Markup;
 import counterstep.export.html.Style;
 import counterstep.export.shape.DriveShape;
 import counterstep.export.shape.ScrewSide;
-import counterstep.export.shape.SvgMark;
 import counterstep.model.Drive;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +16,6 @@ import java.util.Optional;
 /** Sets a fastener sheet as one page of HTML, which a browser and the PDF maker lay out alike. */
 final class FastenerSheetPage {
     private static final String NAME = "Fastener sheet";
-    private static final double MARK = 16;
     private static final String CHECK =
             "100 mm: measure before use. Length counts from under the head, of a countersunk screw"
                     + " over all.";
@@ -145,9 +143,7 @@ final class FastenerSheetPage {
 
     private void facts(FastenerRow row) {
         markup.open("p", "class", "facts");
-        row.drive()
-                .ifPresent(
-                        drive -> markup.own(SvgMark.element(DriveShape.of(drive), MARK)).text(" "));
+        markup.mark(row.drive().map(DriveShape::of));
         List<String> plain = new ArrayList<>();
         plain.add(row.drive().map(Drive::label).orElse(""));
         plain.add(row.size());

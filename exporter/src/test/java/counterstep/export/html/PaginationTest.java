@@ -43,7 +43,7 @@ final class PaginationTest {
             throws Exception {
         assumeTrue(Chromium.installed().isPresent(), "not measured: chromium is not installed");
         Print print = Prints.sample(sample);
-        PaperPages pages = Probes.printed(marked(Page.of(Guide.of(print))), paper, folder);
+        PaperPages pages = Probes.printed(marked(HtmlGuide.page(print)), paper, folder);
         assertEquals(points, pages.size());
         List<StepBlock> steps = steps(Guide.of(print));
         for (StepBlock step : steps) {
@@ -57,7 +57,7 @@ final class PaginationTest {
     @Test
     void theMeasureSeesAStepThatIsTornApart() throws Exception {
         assumeTrue(Chromium.installed().isPresent(), "not measured: chromium is not installed");
-        String page = marked(Page.of(Guide.of(Prints.sample(Samples.STICK_UNIT))));
+        String page = marked(HtmlGuide.page(Prints.sample(Samples.STICK_UNIT)));
         String careless = page.replace("break-inside: avoid", "break-inside: auto");
         PaperPages pages = Probes.printed(careless, "A4", folder);
         long torn =
