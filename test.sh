@@ -15,6 +15,7 @@ missing_packages() {
     has javac || echo openjdk-17-jdk
     has mvn || echo maven
     has chromium || echo chromium
+    has chromedriver || echo chromium-driver
     has pdftoppm || echo poppler-utils
     [ -f /usr/share/dita-ot/catalog-dita.xml ] || echo dita-ot
     has fc-list && [ -n "$(fc-list 'DejaVu Sans')" ] || echo fonts-dejavu

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 
 /** A browser that prints a page to PDF, as a reader's own would. */
 public final class Chromium {
-    private static final List<String> FLAGS =
+    static final List<String> FLAGS =
             List.of(
                     "--headless",
                     "--no-sandbox",
@@ -20,8 +20,7 @@ public final class Chromium {
                     "--disable-background-networking",
                     "--disable-component-update",
                     "--disable-sync",
-                    "--disable-dev-shm-usage",
-                    "--no-pdf-header-footer");
+                    "--disable-dev-shm-usage");
 
     private Chromium() {}
 

@@ -11,9 +11,13 @@ public final class Head {
      * @param title for the tab of a browser
      */
     public static void set(Markup markup, String language, String title, Style style) {
+        set(markup, language, title, style, style.policy());
+    }
+
+    static void set(Markup markup, String language, String title, Style style, String policy) {
         markup.own("<!DOCTYPE html>\n").open("html", "lang", language);
         markup.open("head").open("meta", "charset", "utf-8");
-        markup.open("meta", "http-equiv", "Content-Security-Policy", "content", style.policy());
+        markup.open("meta", "http-equiv", "Content-Security-Policy", "content", policy);
         markup.open("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         markup.element("title", title);
         markup.open("style").own(style.sheet()).close().close();

@@ -10,9 +10,9 @@ import java.util.stream.Stream;
 
 /** HTML in the making: whatever comes from the document goes through here and stays text. */
 public final class Markup {
-    private static final Set<String> EMPTY = Set.of("br", "hr", "img", "meta");
+    private static final Set<String> EMPTY = Set.of("br", "hr", "img", "input", "meta");
     private static final Set<String> OWN_LINE =
-            Set.of("div", "section", "ol", "ul", "li", "table", "tr", "p", "h1", "h2", "h3");
+            Set.of("div", "nav", "section", "ol", "ul", "li", "table", "tr", "p", "h1", "h2", "h3");
 
     /** Side of a mark in CSS pixels; the PDF maker wants whole ones. */
     private static final double MARK = 16;

@@ -4,6 +4,7 @@ import counterstep.export.guide.Closing;
 import counterstep.export.guide.Guide;
 import counterstep.export.guide.Imprint;
 import counterstep.export.guide.PhaseBlock;
+import counterstep.export.guide.StepBlock;
 import counterstep.export.guide.TitleLines;
 import counterstep.model.Phase;
 import java.util.List;
@@ -15,14 +16,18 @@ final class Page {
 
     private final Guide guide;
     private final Style style;
+    private final Medium medium;
     private final Markup markup = new Markup();
     private final Tables tables = new Tables(markup);
     private final StepSetter steps;
+    private final Boxes boxes;
 
     private Page(Guide guide, Style style, Medium medium) {
         this.guide = guide;
         this.style = style;
-        this.steps = new StepSetter(markup, medium);
+        this.medium = medium;
+        this.boxes = new Boxes(markup, medium);
+        this.steps = new StepSetter(markup, medium, boxes);
     }
 
     static String of(Guide guide, Style style, Medium medium) {
@@ -34,20 +39,33 @@ final class Page {
         boolean known = LANGUAGE.matcher(language).matches();
         TitleLines title = guide.title();
         String name = title.title().isBlank() ? "Service procedure" : title.title();
-        Head.set(markup, known ? language : "en", name, style);
-        markup.open("body");
+        Head.set(markup, known ? language : "en", name, style, policy());
+        markup.open("body", "data-print", guide.imprint().fingerprint().substring(0, 16));
         title(title);
         markup.open("main");
         steps.hazards(guide.cautions());
         conditions();
+        contents();
         need();
         fasteners();
-        guide.phases().forEach(this::phase);
+        for (int place = 0; place < guide.phases().size(); place++) {
+            phase(guide.phases().get(place), place + 1);
+        }
         closing(guide.closing());
         times();
         markup.close();
         imprint(guide.imprint());
+        if (medium == Medium.BROWSER) {
+            markup.own(Script.element());
+        }
         return markup.close().close().own("\n").toString();
+    }
+
+    private String policy() {
+        return switch (medium) {
+            case BROWSER -> style.policy() + "; script-src " + Script.source();
+            case PAPER -> style.policy();
+        };
     }
 
     private void title(TitleLines title) {
@@ -60,6 +78,7 @@ final class Page {
         }
         markup.open("p", "class", "summary").text(title.summary());
         markup.text(title.summary().isBlank() ? "" : " ").text(title.figures()).close();
+        boxes.count();
         markup.close();
     }
 
@@ -70,6 +89,32 @@ final class Page {
         section("before", "Before you start", "");
         list(guide.conditions());
         markup.close();
+    }
+
+    private void contents() {
+        if (guide.phases().isEmpty()) {
+            return;
+        }
+        markup.open("nav", "class", "contents", "aria-labelledby", "contents");
+        markup.element("h2", "Contents", "id", "contents");
+        markup.open("ol");
+        for (int place = 0; place < guide.phases().size(); place++) {
+            contents(guide.phases().get(place), place + 1);
+        }
+        markup.close().close();
+    }
+
+    private void contents(PhaseBlock phase, int place) {
+        markup.open("li").open("a", "href", "#phase-" + place).text(phase.title() + " ");
+        markup.element("span", phase.range(), "class", "soft").close();
+        markup.open("ol");
+        for (StepBlock step : phase.steps()) {
+            String number = Integer.toString(step.number());
+            markup.open("li").open("a", "href", "#step-" + number);
+            markup.element("span", number, "class", "place").text(" ");
+            markup.text(StepSetter.title(step)).close().close();
+        }
+        markup.close().close();
     }
 
     private void need() {
@@ -90,8 +135,10 @@ final class Page {
         markup.close();
     }
 
-    private void phase(PhaseBlock phase) {
-        section("phase " + phase.phase().word(), phase.title(), phase.range());
+    private void phase(PhaseBlock phase, int place) {
+        String kind = "phase " + phase.phase().word();
+        markup.open("section", "class", kind, "id", "phase-" + place);
+        heading(phase.title(), phase.range());
         int first = phase.steps().get(0).number();
         markup.open("ol", "start", Integer.toString(first));
         phase.steps().forEach(steps::set);
@@ -105,14 +152,9 @@ final class Page {
             markup.element("p", "No step of the phase " + phase + " tries the device.");
         }
         markup.open("ul", "class", "ticks");
-        closing.steps().forEach(step -> tick(step));
-        tick(closing.totals());
+        closing.steps().forEach(boxes::line);
+        boxes.line(closing.totals());
         markup.close().close();
-    }
-
-    private void tick(String line) {
-        markup.open("li").element("span", "", "class", "box");
-        markup.element("span", line).close();
     }
 
     private void times() {
@@ -135,7 +177,12 @@ final class Page {
     }
 
     private void section(String kind, String heading, String beside) {
-        markup.open("section", "class", kind).open("h2").text(heading);
+        markup.open("section", "class", kind);
+        heading(heading, beside);
+    }
+
+    private void heading(String heading, String beside) {
+        markup.open("h2").text(heading);
         if (!beside.isEmpty()) {
             markup.text(" ").element("span", beside, "class", "beside");
         }

@@ -13,10 +13,12 @@ import java.util.stream.Collectors;
 /** Sets one step: number and box in the margin, notices, tool, what to do, photos at the right. */
 final class StepSetter {
     private final Markup markup;
+    private final Boxes boxes;
     private final PhotoSetter photos;
 
-    StepSetter(Markup markup, Medium medium) {
+    StepSetter(Markup markup, Medium medium, Boxes boxes) {
         this.markup = markup;
+        this.boxes = boxes;
         this.photos = new PhotoSetter(markup, medium);
     }
 
@@ -26,11 +28,12 @@ final class StepSetter {
         markup.open("li", "class", kind, "value", number, "id", "step-" + number);
         markup.open("div", "class", "margin");
         markup.element("span", number, "class", "number");
-        markup.element("span", "", "class", "box").close();
+        boxes.step(step);
+        markup.close();
         markup.open("div", "class", "work");
         tags(step.tools());
         hazards(step.hazards());
-        markup.element("h3", step.title().isBlank() ? "Step " + number : step.title());
+        markup.element("h3", title(step));
         if (!step.text().isEmpty()) {
             markup.open("div", "class", "text");
             new TextSetter(markup).set(step.text());
@@ -42,6 +45,10 @@ final class StepSetter {
         markup.close();
         photos(step);
         markup.close();
+    }
+
+    static String title(StepBlock step) {
+        return step.title().isBlank() ? "Step " + step.number() : step.title();
     }
 
     private void tags(List<ToolTag> tools) {

@@ -42,6 +42,7 @@ final class Page {
         title(guide.title());
         StepSetter.hazards(lines, guide.cautions());
         section("Before you start", guide.conditions().stream().map(Inline::escaped).toList());
+        section("Contents", guide.phases().stream().map(Page::contents).toList());
         section("Tools, in order of first use", guide.tools().stream().map(Page::tool).toList());
         section("Parts and supplies", guide.needs().stream().map(Page::need).toList());
         section("Fasteners", guide.fasteners().stream().map(Page::fastener).toList());
@@ -68,6 +69,10 @@ final class Page {
         if (!entries.isEmpty()) {
             lines.block("## " + heading).list(entries);
         }
+    }
+
+    private static String contents(PhaseBlock phase) {
+        return phase.title() + ", " + phase.range();
     }
 
     private static String tool(ToolRow row) {

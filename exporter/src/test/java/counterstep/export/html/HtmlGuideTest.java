@@ -9,7 +9,10 @@ import counterstep.export.NuValidator;
 import counterstep.export.Print;
 import counterstep.export.Prints;
 import counterstep.testing.Samples;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.Base64;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -76,11 +79,41 @@ final class HtmlGuideTest {
     }
 
     @Test
-    void thePageHasNoScriptAndItsPolicyAllowsOnlyItsOwnSheet() {
+    void onlyTheScriptOfTheTicksAndItsOwnSheetMayBeUsed() throws Exception {
         String page = page(Prints.sample(Samples.STICK_UNIT));
-        assertFalse(page.toLowerCase(java.util.Locale.ROOT).contains("<script"));
+        List<String> scripts =
+                Pattern.compile("(?s)<script>(.*?)</script>")
+                        .matcher(page)
+                        .results()
+                        .map(found -> found.group(1))
+                        .toList();
+        assertEquals(1, scripts.size());
         assertFalse(page.contains(" style=\""));
         assertTrue(page.contains("default-src &#39;none&#39;; img-src data:; font-src data:;"));
+        byte[] digest =
+                MessageDigest.getInstance("SHA-256")
+                        .digest(scripts.get(0).getBytes(StandardCharsets.UTF_8));
+        String hash = Base64.getEncoder().encodeToString(digest);
+        assertTrue(page.contains("; script-src &#39;sha256-" + hash + "&#39;"));
+    }
+
+    @Test
+    void theContentsLeadToEachPhaseAndEachStep() {
+        String page = page(Prints.sample(Samples.SUPPLY_FAN));
+        List<String> aims =
+                Pattern.compile("<a href=\"#([^\"]+)\"")
+                        .matcher(page)
+                        .results()
+                        .map(found -> found.group(1))
+                        .toList();
+        int steps = Prints.sample(Samples.SUPPLY_FAN).procedure().steps().size();
+        assertTrue(aims.contains("phase-1") && aims.contains("step-" + steps));
+        assertEquals(List.of(), aims.stream().filter(aim -> !once(page, aim)).toList());
+    }
+
+    private static boolean once(String page, String anchor) {
+        String id = " id=\"" + anchor + "\"";
+        return page.contains(id) && page.indexOf(id) == page.lastIndexOf(id);
     }
 
     @Test
@@ -104,7 +137,7 @@ final class HtmlGuideTest {
     }
 
     private static String body(String page) {
-        String body = page.substring(page.indexOf("<body>"));
+        String body = page.substring(page.indexOf("<body"));
         return PICTURE_DATA.matcher(body).replaceAll("...");
     }
 
