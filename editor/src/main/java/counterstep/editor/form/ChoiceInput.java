@@ -19,6 +19,7 @@ public final class ChoiceInput<T> implements Input<T> {
     private final String label;
     private final Function<T, String> word;
     private final JComboBox<T> box = new JComboBox<>();
+    private List<T> offered = List.of();
     private boolean muted;
 
     /** A choice under that label, which runs {@code changed} when another is taken. */
@@ -43,8 +44,16 @@ public final class ChoiceInput<T> implements Input<T> {
         return this;
     }
 
-    /** Offers other choices; the one shown stays if it is among them. */
+    /**
+     * Offers other choices; the one shown stays if it is among them. The same choices again leave
+     * the box alone: another model would close its list while the user is choosing.
+     */
     public void offer(List<T> choices) {
+        if (choices.equals(offered)) {
+            box.repaint(); // the same things may read otherwise now
+            return;
+        }
+        offered = List.copyOf(choices);
         muted = true;
         Object shown = box.getSelectedItem();
         DefaultComboBoxModel<T> model = new DefaultComboBoxModel<>();

@@ -3,6 +3,8 @@ package counterstep.editor.canvas;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import counterstep.editor.desk.CarriedItem;
+import counterstep.editor.testing.Carried;
+import counterstep.editor.testing.OtherWindow;
 import counterstep.model.Action;
 import counterstep.model.ItemId;
 import counterstep.model.Phase;
@@ -11,24 +13,15 @@ import counterstep.model.Step;
 import counterstep.model.StepId;
 import counterstep.model.Verb;
 import counterstep.testing.Sketch;
-import java.awt.Dimension;
 import java.awt.Image;
 import java.awt.Point;
-import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
-import java.awt.event.MouseAdapter;
-import java.awt.event.MouseEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
-import javax.swing.JComponent;
-import javax.swing.JFrame;
-import javax.swing.JLabel;
-import javax.swing.TransferHandler;
-import org.assertj.swing.core.MouseButton;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.timing.Condition;
 import org.assertj.swing.timing.Pause;
@@ -44,60 +37,12 @@ final class DropTest {
     private final GraphWindow window =
             new GraphWindow(Sketch.of().screws("f1", 4).steps("remove f1", "check").procedure());
     private final Map<StepId, List<Path>> dropped = new ConcurrentHashMap<>();
-    private JFrame source;
+    private OtherWindow source;
 
     @AfterEach
     void close() {
-        GuiActionRunner.execute(source::dispose);
+        source.close();
         window.close();
-    }
-
-    private record Files(List<Path> paths) implements Transferable {
-        @Override
-        public DataFlavor[] getTransferDataFlavors() {
-            return new DataFlavor[] {DataFlavor.javaFileListFlavor};
-        }
-
-        @Override
-        public boolean isDataFlavorSupported(DataFlavor flavor) {
-            return flavor.equals(DataFlavor.javaFileListFlavor);
-        }
-
-        @Override
-        public Object getTransferData(DataFlavor flavor) {
-            return paths.stream().map(Path::toFile).toList();
-        }
-    }
-
-    private JLabel label(Transferable carried) {
-        JLabel label = new JLabel("a thing");
-        label.setPreferredSize(new Dimension(160, 60));
-        label.setTransferHandler(
-                new TransferHandler() {
-                    @Override
-                    public int getSourceActions(JComponent component) {
-                        return COPY;
-                    }
-
-                    @Override
-                    protected Transferable createTransferable(JComponent component) {
-                        return carried;
-                    }
-                });
-        label.addMouseMotionListener(
-                new MouseAdapter() {
-                    @Override
-                    public void mouseDragged(MouseEvent event) {
-                        label.getTransferHandler().exportAsDrag(label, event, TransferHandler.COPY);
-                    }
-                });
-        source = new JFrame("source");
-        source.add(label);
-        source.pack();
-        source.setLocation(1100, 600);
-        source.setAlwaysOnTop(true);
-        source.setVisible(true);
-        return label;
     }
 
     private static void until(String what, BooleanSupplier holds) {
@@ -111,14 +56,8 @@ final class DropTest {
     }
 
     private void drop(Transferable carried, Point to) {
-        JLabel label = GuiActionRunner.execute(() -> label(carried));
-        until("the source is seen", () -> source.isActive());
-        window.robot().pressMouse(label, new Point(80, 30), MouseButton.LEFT_BUTTON);
-        window.robot().moveMouse(label, new Point(90, 36));
-        window.robot().moveMouse(label, new Point(110, 50));
-        window.robot().moveMouse(window.surface(), to);
-        window.robot().moveMouse(window.surface(), new Point(to.x + 2, to.y + 2));
-        window.robot().releaseMouse(MouseButton.LEFT_BUTTON);
+        source = OtherWindow.with(window.robot(), carried);
+        source.drop(window.surface(), to);
     }
 
     private List<Action> actions(StepId step) {
@@ -163,7 +102,7 @@ final class DropTest {
                                     }
                                 }));
         List<Path> photos = List.of(Path.of("/no/such/lid.JPG"), Path.of("/no/such/screws.png"));
-        drop(new Files(photos), window.centre(OFF));
+        drop(Carried.files(photos), window.centre(OFF));
         until("the photos are taken", () -> !dropped.isEmpty());
         assertEquals(Map.of(OFF, photos), dropped);
     }

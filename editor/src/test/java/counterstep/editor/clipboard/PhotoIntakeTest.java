@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import counterstep.editor.analysis.Analyst;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.TestPhoto;
+import counterstep.editor.testing.Carried;
 import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
@@ -33,23 +34,6 @@ final class PhotoIntakeTest {
 
     private final CompletableFuture<String> ended = new CompletableFuture<>();
     private Desk desk;
-
-    private record Carried(DataFlavor flavor, Object content) implements Transferable {
-        @Override
-        public DataFlavor[] getTransferDataFlavors() {
-            return new DataFlavor[] {flavor};
-        }
-
-        @Override
-        public boolean isDataFlavorSupported(DataFlavor asked) {
-            return asked.equals(flavor);
-        }
-
-        @Override
-        public Object getTransferData(DataFlavor asked) {
-            return content;
-        }
-    }
 
     private String added(Transferable carried) throws Exception {
         SwingUtilities.invokeAndWait(
@@ -95,7 +79,7 @@ final class PhotoIntakeTest {
 
     @Test
     void aCopiedImageIsAdded() throws Exception {
-        assertEquals("", added(new Carried(DataFlavor.imageFlavor, TestPhoto.pixels(Color.RED))));
+        assertEquals("", added(Carried.image(TestPhoto.pixels(Color.RED))));
         onDesk(() -> assertEquals(1, desk.state().procedure().step(OFF).photos().size()));
     }
 

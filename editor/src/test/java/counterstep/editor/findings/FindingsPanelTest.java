@@ -9,6 +9,7 @@ import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.Replayed;
 import counterstep.editor.desk.Selection;
 import counterstep.editor.details.PanelWindow;
+import counterstep.editor.testing.Choice;
 import counterstep.model.CheckSetting;
 import counterstep.model.Extras;
 import counterstep.model.ItemId;
@@ -342,12 +343,12 @@ final class FindingsPanelTest {
                                 Optional.empty()));
         SwingUtilities.invokeLater(() -> panel.settings());
         DialogFixture settings = dialog("Check settings");
-        settings.comboBox("setting.never-put-back").selectItem("Off");
+        Choice.of(settings, "setting.never-put-back").take("Off");
         settings.button("Set").requireDisabled();
         settings.label("reason owed")
                 .requireText("Give a reason why 'never put back' counts for less here.");
         settings.textBox("reason.never-put-back").enterText("a teardown alone");
-        settings.comboBox("setting.link-implied-already").selectItem("Error");
+        Choice.of(settings, "setting.link-implied-already").take("Error");
         settings.button("Set").requireEnabled().click();
         assertEquals(
                 Set.of(

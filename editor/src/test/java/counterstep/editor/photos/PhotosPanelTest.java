@@ -8,6 +8,8 @@ import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.Selection;
 import counterstep.editor.desk.TestPhoto;
 import counterstep.editor.details.PanelWindow;
+import counterstep.editor.testing.Carried;
+import counterstep.editor.testing.Choice;
 import counterstep.model.Action;
 import counterstep.model.Callout;
 import counterstep.model.CalloutShape;
@@ -23,11 +25,9 @@ import counterstep.model.Verb;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Point;
-import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
 import java.awt.event.KeyEvent;
 import java.awt.geom.Rectangle2D;
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -111,24 +111,7 @@ final class PhotosPanelTest {
     }
 
     private void drop(Path... files) {
-        List<File> dropped = java.util.Arrays.stream(files).map(Path::toFile).toList();
-        Transferable carried =
-                new Transferable() {
-                    @Override
-                    public DataFlavor[] getTransferDataFlavors() {
-                        return new DataFlavor[] {DataFlavor.javaFileListFlavor};
-                    }
-
-                    @Override
-                    public boolean isDataFlavorSupported(DataFlavor flavor) {
-                        return flavor.equals(DataFlavor.javaFileListFlavor);
-                    }
-
-                    @Override
-                    public Object getTransferData(DataFlavor flavor) {
-                        return dropped;
-                    }
-                };
+        Transferable carried = Carried.files(files);
         GuiActionRunner.execute(
                 () -> {
                     TransferHandler handler = panel.component().getTransferHandler();
@@ -205,11 +188,11 @@ final class PhotosPanelTest {
         until("it is moved", () -> callouts().get(0).x() < 0.4);
         assertEquals(0.75, callouts().get(0).y(), 0.03);
         assertEquals(Optional.of(LID), callouts().get(0).item(), "the only thing there is");
-        window.frame().comboBox("photo.item").selectItem("nothing");
+        Choice.of(window.frame(), "photo.item").take("nothing");
         until("it is loose", () -> callouts().get(0).item().isEmpty());
-        window.frame().comboBox("photo.item").selectItem("lid");
+        Choice.of(window.frame(), "photo.item").take("lid");
         until("it is tied", () -> callouts().get(0).item().equals(Optional.of(LID)));
-        window.frame().comboBox("photo.shape").selectItem("arrow");
+        Choice.of(window.frame(), "photo.shape").take("arrow");
         drag(0.6, 0.2, 0.8, 0.4);
         until("an arrow is there", () -> callouts().size() == 2);
         assertEquals(CalloutShape.ARROW, callouts().get(1).shape());
@@ -238,25 +221,33 @@ final class PhotosPanelTest {
     }
 
     @Test
+    void aListThatIsOpenedStaysOpenWhenWhatWasTypedIsHandedIn() throws IOException {
+        dropOne();
+        window.frame().textBox("photo.seen-from").focus().enterText("the back");
+        Choice points = Choice.of(window.frame(), "photo.item");
+        window.frame().robot().click(view(), at(0.5, 0.5));
+        until("it is placed", () -> callouts().size() == 1);
+        window.frame().textBox("photo.seen-from").focus().enterText(", above");
+        points.open();
+        until(
+                "it is described",
+                () -> window.procedure().photos().get(0).seenFrom().equals("the back, above"));
+        assertTrue(points.isOpen());
+        points.take("nothing");
+        until("it is loose", () -> callouts().get(0).item().isEmpty());
+    }
+
+    @Test
+    void wordsStillBeingTypedGoToThePhotoTheyWereTypedFor() throws IOException {
+        dropOne();
+        window.frame().textBox("photo.seen-from").focus().enterText("the back");
+        window.onDesk(desk -> desk.select(Selection.of(SECOND)));
+        assertEquals("the back", window.procedure().photos().get(0).seenFrom());
+    }
+
+    @Test
     void aCopiedImageIsPasted() {
-        var image = TestPhoto.pixels(Color.BLUE);
-        Transferable copied =
-                new Transferable() {
-                    @Override
-                    public DataFlavor[] getTransferDataFlavors() {
-                        return new DataFlavor[] {DataFlavor.imageFlavor};
-                    }
-
-                    @Override
-                    public boolean isDataFlavorSupported(DataFlavor flavor) {
-                        return flavor.equals(DataFlavor.imageFlavor);
-                    }
-
-                    @Override
-                    public Object getTransferData(DataFlavor flavor) {
-                        return image;
-                    }
-                };
+        Transferable copied = Carried.image(TestPhoto.pixels(Color.BLUE));
         GuiActionRunner.execute(
                 () ->
                         panel.component()

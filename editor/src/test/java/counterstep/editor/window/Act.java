@@ -8,13 +8,14 @@ import java.util.regex.Pattern;
  * One act of a writer as a page of the docs tells it: a numbered line.
  *
  * @param number as numbered there
- * @param does what is done: Click, Fill in, Press, Type
- * @param what what is clicked, pressed or typed
+ * @param does what is done: Click, Fill in, Press, Type, Choose, Number, Drag
+ * @param what what is clicked, pressed, typed or chosen, or where on a photo
  * @param then what is said behind it
  */
 record Act(int number, String does, String what, String then) {
     private static final Pattern LINE =
-            Pattern.compile("(\\d+)\\. (Click|Fill in|Press|Type)(?: \\*\\*| `| )(.+)");
+            Pattern.compile(
+                    "(\\d+)\\. (Click|Fill in|Press|Type|Choose|Number|Drag)(?: \\*\\*| `| )(.+)");
 
     /** The acts of a page, in order. */
     static List<Act> of(String page) {

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import counterstep.edit.RenameStep;
 import counterstep.editor.desk.Desk;
-import counterstep.editor.remembered.PreferencesInMemory;
 import counterstep.model.Procedure;
 import counterstep.store.ProcedureFile;
 import counterstep.testing.Samples;
@@ -16,7 +15,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javax.swing.JDialog;
 import javax.swing.JFrame;
 import org.assertj.swing.edt.GuiActionRunner;
@@ -32,13 +30,9 @@ final class ChangedElsewhereTest {
     private Path file;
 
     @BeforeEach
-    void openASample() throws IOException {
-        file = folder.resolve("fan.procedure.json");
-        Files.copy(Samples.file(Samples.SUPPLY_FAN), file);
-        window =
-                new StartedWindow(
-                        new PreferencesInMemory(), folder.resolve("data"), Optional.of(file));
-        window.untilOpen(file);
+    void openASample() {
+        window = StartedWindow.showing(folder, Samples.SUPPLY_FAN);
+        file = window.ofDesk(desk -> desk.state().file()).orElseThrow();
     }
 
     @AfterEach
@@ -101,7 +95,8 @@ final class ChangedElsewhereTest {
         comeBack();
         String words = window.answer("Open");
         assertEquals(
-                "fan.procedure.json was changed by another program. Open it as it is now?", words);
+                "bench-supply-fan.procedure.json was changed by another program. Open it as it is now?",
+                words);
         until("it lies open", () -> firstStepHere().equals("Pull the plug out"));
         assertFalse(unsaved());
     }
@@ -143,7 +138,9 @@ final class ChangedElsewhereTest {
         Files.delete(file);
         comeBack();
         String words = window.answer("OK");
-        assertEquals("fan.procedure.json is no longer there. Your work is still open.", words);
+        assertEquals(
+                "bench-supply-fan.procedure.json is no longer there. Your work is still open.",
+                words);
         assertTrue(unsaved());
         window.control(KeyEvent.VK_S);
         until("it is saved", () -> !unsaved());

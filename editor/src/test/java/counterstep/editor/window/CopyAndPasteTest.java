@@ -4,16 +4,12 @@ import static counterstep.editor.window.StartedWindow.until;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import counterstep.editor.desk.Selection;
-import counterstep.editor.remembered.PreferencesInMemory;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.testing.Samples;
 import java.awt.event.KeyEvent;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -27,13 +23,8 @@ final class CopyAndPasteTest {
     private StartedWindow window;
 
     @BeforeEach
-    void openASample() throws IOException {
-        Path file = folder.resolve("fan.procedure.json");
-        Files.copy(Samples.file(Samples.SUPPLY_FAN), file);
-        window =
-                new StartedWindow(
-                        new PreferencesInMemory(), folder.resolve("data"), Optional.of(file));
-        window.untilOpen(file);
+    void openASample() {
+        window = StartedWindow.showing(folder, Samples.SUPPLY_FAN);
     }
 
     @AfterEach

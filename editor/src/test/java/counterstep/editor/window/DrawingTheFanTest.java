@@ -28,14 +28,18 @@ import org.junit.jupiter.api.io.TempDir;
  * A writer draws the fan sample from nothing, as docs/drawing-the-fan.md tells: the head of the
  * document is typed into Details, all else into the quick line, but for one step that is drawn as
  * the counterstep of another. The saved file must say what the sample says. Not compared: ids, and
- * where items and tools stand in their lists; photos, which the walk leaves out; how far steps have
- * been tried and the revisions, which tell of a history; the links as such, since a step typed
- * below another is linked to it, where the sample lets two steps stand side by side: instead each
- * link of the sample has to hold, and the checks must find nothing in any order.
+ * where items and tools stand in their lists; the names of photo files, and places of numbers on
+ * them closer than a hundredth; how far steps have been tried and the revisions, which tell of a
+ * history; the links as such, since a step typed below another is linked to it, where the sample
+ * lets two steps stand side by side: instead each link of the sample has to hold, and the checks
+ * must find nothing in any order.
  */
 final class DrawingTheFanTest {
     /** Fewer acts than this are to be enough. */
     private static final int ENOUGH = 90;
+
+    private static final List<String> PHOTOS =
+            List.of("cover-screws.png", "capacitors.png", "fan-apart.png");
 
     @TempDir private Path folder;
     private StartedWindow window;
@@ -43,6 +47,12 @@ final class DrawingTheFanTest {
     @AfterEach
     void close() {
         window.cleanUp();
+    }
+
+    private static Path photoOfSample(String name) {
+        return Samples.file(Samples.SUPPLY_FAN)
+                .resolveSibling(Samples.SUPPLY_FAN + ".photos")
+                .resolve(name);
     }
 
     private static List<Act> acts() throws IOException {
@@ -56,6 +66,9 @@ final class DrawingTheFanTest {
                 new StartedWindow(
                         new PreferencesInMemory(), folder.resolve("data"), Optional.empty());
         WriterAtWork writer = new WriterAtWork(window, folder);
+        for (String photo : PHOTOS) {
+            Files.copy(photoOfSample(photo), folder.resolve(photo));
+        }
         List<Act> acts = acts();
         for (Act act : acts) {
             writer.does(act);
@@ -65,7 +78,15 @@ final class DrawingTheFanTest {
         Path file = folder.resolve("hollin-b3-fan.procedure.json");
         until("it is saved", () -> window.ofDesk(desk -> !desk.unsaved()));
         byte[] saved = Files.readAllBytes(file);
-        compare(ProcedureFile.read(Samples.file(Samples.SUPPLY_FAN)), ProcedureFile.read(file));
+        Procedure drawn = ProcedureFile.read(file);
+        compare(ProcedureFile.read(Samples.file(Samples.SUPPLY_FAN)), drawn);
+        for (int photo = 0; photo < PHOTOS.size(); photo++) {
+            Path kept =
+                    folder.resolve("hollin-b3-fan.photos")
+                            .resolve(drawn.photos().get(photo).file());
+            assertArrayEquals(
+                    Files.readAllBytes(photoOfSample(PHOTOS.get(photo))), Files.readAllBytes(kept));
+        }
 
         while (window.ofDesk(desk -> desk.undoName().isPresent())) {
             window.control(KeyEvent.VK_Z);
@@ -93,6 +114,8 @@ final class DrawingTheFanTest {
         for (int step = 0; step < wanted.size(); step++) {
             assertEquals(wanted.get(step), drawn.get(step));
         }
+        assertEquals(PhotosSaid.of(sample), PhotosSaid.of(saved));
+        assertArrayEquals(PhotosSaid.places(sample), PhotosSaid.places(saved), 0.01);
         Precedence order = Precedence.of(saved);
         for (Link link : sample.links()) {
             Step before = saved.steps().get(sample.pageNumber(link.before()) - 1);

@@ -4,15 +4,11 @@ import static counterstep.editor.window.StartedWindow.until;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import counterstep.editor.remembered.PreferencesInMemory;
 import counterstep.model.Procedure;
 import counterstep.testing.Samples;
 import counterstep.toolchange.ToolChanges;
 import java.awt.event.KeyEvent;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
 import org.junit.jupiter.api.AfterEach;
@@ -25,13 +21,8 @@ final class FewestToolChangesTest {
 
     private StartedWindow window;
 
-    private void open(String sample) throws IOException {
-        Path file = folder.resolve("sample.procedure.json");
-        Files.copy(Samples.file(sample), file);
-        window =
-                new StartedWindow(
-                        new PreferencesInMemory(), folder.resolve("data"), Optional.of(file));
-        window.untilOpen(file);
+    private void open(String sample) {
+        window = StartedWindow.showing(folder, sample);
     }
 
     @AfterEach
@@ -48,7 +39,7 @@ final class FewestToolChangesTest {
     }
 
     @Test
-    void theOrderIsShownTakenAndUndone() throws IOException {
+    void theOrderIsShownTakenAndUndone() {
         open(Samples.STICK_UNIT);
         Procedure before = procedure();
         int now = changes();
@@ -73,7 +64,7 @@ final class FewestToolChangesTest {
     }
 
     @Test
-    void aPageThatHasThemAlreadyIsLeftAsItIs() throws IOException {
+    void aPageThatHasThemAlreadyIsLeftAsItIs() {
         open(Samples.SUPPLY_FAN);
         Procedure before = procedure();
         window.control(KeyEvent.VK_G);

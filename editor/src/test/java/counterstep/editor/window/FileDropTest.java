@@ -4,25 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import counterstep.editor.desk.Desk;
 import counterstep.editor.remembered.PreferencesInMemory;
+import counterstep.editor.testing.Carried;
+import counterstep.editor.testing.OtherWindow;
 import counterstep.testing.Samples;
 import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.Point;
-import java.awt.datatransfer.DataFlavor;
-import java.awt.datatransfer.Transferable;
-import java.awt.event.MouseAdapter;
-import java.awt.event.MouseEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import javax.swing.JComponent;
-import javax.swing.JFrame;
-import javax.swing.JLabel;
-import javax.swing.TransferHandler;
-import org.assertj.swing.core.MouseButton;
-import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -35,7 +25,7 @@ final class FileDropTest {
     private StartedWindow window;
     private Path fan;
     private Path pump;
-    private JFrame files;
+    private Optional<OtherWindow> files = Optional.empty();
 
     @BeforeEach
     void open() throws IOException {
@@ -53,70 +43,17 @@ final class FileDropTest {
 
     @AfterEach
     void close() {
-        GuiActionRunner.execute(files::dispose);
+        files.ifPresent(OtherWindow::close);
         window.cleanUp();
     }
 
-    private record FileList(List<Path> paths) implements Transferable {
-        @Override
-        public DataFlavor[] getTransferDataFlavors() {
-            return new DataFlavor[] {DataFlavor.javaFileListFlavor};
-        }
-
-        @Override
-        public boolean isDataFlavorSupported(DataFlavor flavor) {
-            return flavor.equals(DataFlavor.javaFileListFlavor);
-        }
-
-        @Override
-        public Object getTransferData(DataFlavor flavor) {
-            return paths.stream().map(Path::toFile).toList();
-        }
-    }
-
-    private JLabel shown(List<Path> paths) {
-        JLabel label = new JLabel("a file");
-        label.setPreferredSize(new Dimension(160, 60));
-        label.setTransferHandler(
-                new TransferHandler() {
-                    @Override
-                    public int getSourceActions(JComponent component) {
-                        return COPY;
-                    }
-
-                    @Override
-                    protected Transferable createTransferable(JComponent component) {
-                        return new FileList(paths);
-                    }
-                });
-        label.addMouseMotionListener(
-                new MouseAdapter() {
-                    @Override
-                    public void mouseDragged(MouseEvent event) {
-                        label.getTransferHandler().exportAsDrag(label, event, TransferHandler.COPY);
-                    }
-                });
-        files = new JFrame("files");
-        files.add(label);
-        files.pack();
-        files.setAlwaysOnTop(true);
-        files.setVisible(true);
-        return label;
-    }
-
     private void drop(Component target, Path... paths) {
-        JLabel label = GuiActionRunner.execute(() -> shown(List.of(paths)));
-        StartedWindow.until(
-                "the files are seen", () -> GuiActionRunner.execute(() -> files.isActive()));
-        Point to =
-                GuiActionRunner.execute(
-                        () -> new Point(target.getWidth() / 2, target.getHeight() / 2));
-        window.robot.pressMouse(label, new Point(80, 30), MouseButton.LEFT_BUTTON);
-        window.robot.moveMouse(label, new Point(90, 36));
-        window.robot.moveMouse(label, new Point(110, 50));
-        window.robot.moveMouse(target, to);
-        window.robot.moveMouse(target, new Point(to.x + 2, to.y + 2));
-        window.robot.releaseMouse(MouseButton.LEFT_BUTTON);
+        files.ifPresent(OtherWindow::close);
+        OtherWindow shown = OtherWindow.with(window.robot, Carried.files(paths));
+        files = Optional.of(shown);
+        shown.drop(
+                target,
+                StartedWindow.on(() -> new Point(target.getWidth() / 2, target.getHeight() / 2)));
     }
 
     @Test

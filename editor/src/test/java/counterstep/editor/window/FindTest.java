@@ -3,13 +3,10 @@ package counterstep.editor.window;
 import static counterstep.editor.window.StartedWindow.until;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import counterstep.editor.remembered.PreferencesInMemory;
 import counterstep.model.StepId;
 import counterstep.testing.Samples;
 import java.awt.Component;
 import java.awt.event.KeyEvent;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.assertj.swing.core.GenericTypeMatcher;
@@ -26,13 +23,8 @@ final class FindTest {
     private StartedWindow window;
 
     @BeforeEach
-    void openASample() throws IOException {
-        Path file = folder.resolve("fan.procedure.json");
-        Files.copy(Samples.file(Samples.SUPPLY_FAN), file);
-        window =
-                new StartedWindow(
-                        new PreferencesInMemory(), folder.resolve("data"), Optional.of(file));
-        window.untilOpen(file);
+    void openASample() {
+        window = StartedWindow.showing(folder, Samples.SUPPLY_FAN);
     }
 
     @AfterEach

@@ -4,16 +4,13 @@ import static counterstep.editor.window.StartedWindow.until;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import counterstep.editor.desk.Selection;
-import counterstep.editor.remembered.PreferencesInMemory;
+import counterstep.editor.testing.Choice;
 import counterstep.model.Procedure;
 import counterstep.model.Standing;
 import counterstep.model.Trial;
 import counterstep.testing.Samples;
 import java.awt.event.KeyEvent;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.finder.WindowFinder;
 import org.assertj.swing.fixture.DialogFixture;
@@ -29,13 +26,8 @@ final class StandingTest {
     private StartedWindow window;
 
     @BeforeEach
-    void openASample() throws IOException {
-        Path file = folder.resolve("fan.procedure.json");
-        Files.copy(Samples.file(Samples.SUPPLY_FAN), file);
-        window =
-                new StartedWindow(
-                        new PreferencesInMemory(), folder.resolve("data"), Optional.of(file));
-        window.untilOpen(file);
+    void openASample() {
+        window = StartedWindow.showing(folder, Samples.SUPPLY_FAN);
     }
 
     @AfterEach
@@ -50,7 +42,7 @@ final class StandingTest {
                 () -> window.workbench.select(Selection.of(open.steps().get(1).id())));
         window.control(KeyEvent.VK_T);
         DialogFixture dialog = WindowFinder.findDialog("Standing of 1 step").using(window.robot);
-        dialog.comboBox("standing.trial").selectItem(Trial.WALKED_THROUGH.word());
+        Choice.of(dialog, "standing.trial").take(Trial.WALKED_THROUGH.word());
         dialog.textBox("standing.by").setText("A. Holm");
         dialog.textBox("standing.unit").setText("B3-17");
         dialog.textBox("standing.date").setText("2026-02-11");

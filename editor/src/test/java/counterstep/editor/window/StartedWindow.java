@@ -1,9 +1,14 @@
 package counterstep.editor.window;
 
 import counterstep.editor.desk.Desk;
+import counterstep.editor.remembered.PreferencesInMemory;
 import counterstep.editor.remembered.Remembered;
+import counterstep.testing.Samples;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowEvent;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -58,6 +63,21 @@ final class StartedWindow {
             throw failed;
         }
         robot.waitForIdle();
+    }
+
+    /** A new user's window, a copy of that sample in it; its photos stay where they are. */
+    static StartedWindow showing(Path folder, String sample) {
+        Path file = folder.resolve(sample + ".procedure.json");
+        try {
+            Files.copy(Samples.file(sample), file);
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
+        StartedWindow window =
+                new StartedWindow(
+                        new PreferencesInMemory(), folder.resolve("data"), Optional.of(file));
+        window.untilOpen(file);
+        return window;
     }
 
     static <T> T on(Supplier<T> answer) {
