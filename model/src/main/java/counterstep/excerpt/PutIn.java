@@ -30,6 +30,13 @@ import java.util.Optional;
  */
 public record PutIn(Procedure excerpt, Optional<StepId> below, boolean byPhase, String name)
         implements Edit {
+    /**
+     * Puts in a block: its steps below a step, or where it is empty each at the end of its phase.
+     */
+    public static PutIn block(Procedure block, Optional<StepId> below) {
+        return new PutIn(block, below, true, "Put in: " + block.titleBlock().title());
+    }
+
     @Override
     public Procedure apply(Procedure before) {
         Arrival arrival = Arrival.of(excerpt, before);

@@ -123,8 +123,7 @@ public final class BlocksPanel implements DeskPanel {
                             Optional<StepId> below =
                                     desk.state().selection().steps().stream()
                                             .reduce((one, other) -> other);
-                            String name = "Put in: " + block.titleBlock().title();
-                            desk.applyAndSelectNew(new PutIn(block, below, true, name));
+                            desk.applyAndSelectNew(PutIn.block(block, below));
                         });
     }
 
@@ -176,9 +175,10 @@ public final class BlocksPanel implements DeskPanel {
                         .map(Block::described)
                         .orElse(
                                 "A block holds steps, tools or cautions that you use again. Put in"
-                                        + " lays it below the selected step; what the document has"
-                                        + " already is used. Keep… makes one of the selected steps, of"
-                                        + " the tool list or of the cautions."));
+                                        + " lays it below the selected step, a drag below the step it"
+                                        + " is dropped on; what the document has already is used."
+                                        + " Keep… makes one of the selected steps, of the tool list or"
+                                        + " of the cautions."));
         description.setCaretPosition(0);
     }
 

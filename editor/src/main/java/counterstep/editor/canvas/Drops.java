@@ -2,9 +2,11 @@ package counterstep.editor.canvas;
 
 import counterstep.edit.AddStep;
 import counterstep.edit.Edits;
+import counterstep.editor.clipboard.CarriedSteps;
 import counterstep.editor.desk.CarriedItem;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.Selection;
+import counterstep.excerpt.PutIn;
 import counterstep.ledger.ActOnItem;
 import counterstep.model.ItemId;
 import counterstep.model.StepId;
@@ -24,7 +26,8 @@ import javax.swing.TransferHandler;
 
 /**
  * Takes what is dropped onto the drawing: an item, which becomes an action of the step or a new
- * step, and photos. What is neither goes to whatever the drawing stands in.
+ * step; a block, which is put in below the step or, on the ground, at the end of its phase; and
+ * photos. What is none of them goes to whatever the drawing stands in.
  */
 final class Drops extends TransferHandler {
     private final transient Desk desk;
@@ -58,7 +61,8 @@ final class Drops extends TransferHandler {
         boolean item = support.isDataFlavorSupported(CarriedItem.FLAVOR) && !onFolded(support);
         boolean photo =
                 step.isPresent() && photos.isPresent() && DroppedFiles.perhapsPhotos(support);
-        if (!item && !photo) {
+        boolean block = support.isDataFlavorSupported(CarriedSteps.EXCERPT);
+        if (!item && !block && !photo) {
             feedback.aim(Optional.empty());
             return elsewhere(support).filter(each -> each.canImport(support)).isPresent();
         }
@@ -77,6 +81,12 @@ final class Drops extends TransferHandler {
             if (support.isDataFlavorSupported(CarriedItem.FLAVOR)) {
                 Object carried = support.getTransferable().getTransferData(CarriedItem.FLAVOR);
                 return carried instanceof CarriedItem item && act(item.item(), step, at(support));
+            }
+            if (support.isDataFlavorSupported(CarriedSteps.EXCERPT)) {
+                return CarriedSteps.in(support.getTransferable())
+                        .map(block -> PutIn.block(block, step))
+                        .filter(putIn -> desk.applyAndSelectNew(putIn).isEmpty())
+                        .isPresent();
             }
             return step.isPresent() && photos.isPresent() && take(step.get(), support)
                     || elsewhere(support).filter(each -> each.importData(support)).isPresent();

@@ -231,7 +231,7 @@ public final class StepGraph extends JPanel {
     }
 
     /** Where a step stands on the scrolled surface. */
-    Optional<Rectangle> boundsOf(StepId step) {
+    public Optional<Rectangle> boundsOf(StepId step) {
         return cells.scene().card(step).map(Card::box).map(viewpoint::toControl);
     }
 

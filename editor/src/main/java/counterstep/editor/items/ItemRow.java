@@ -13,8 +13,9 @@ import counterstep.model.Item;
  * @param fault whether an error speaks of it
  */
 record ItemRow(Item item, boolean under, String amount, String off, String back, boolean fault) {
-    /** The line in words, for those who cannot see it. */
-    String spoken() {
+    /** The line in words, for those who cannot see it, and as it is searched by typing. */
+    @Override
+    public String toString() {
         String steps = off.isEmpty() ? "" : ", off in step " + off;
         String again = back.isEmpty() ? "" : ", back in step " + back;
         return item.name() + ", " + amount + steps + again + (fault ? ", error" : "");

@@ -22,7 +22,7 @@ final class ItemRowRenderer extends JPanel implements ListCellRenderer<ItemRow> 
     private static final int HEIGHT = 26;
 
     private final JLabel name = PlainText.in(new JLabel());
-    private final JLabel amount = figure(46);
+    private final JLabel amount = new JLabel();
     private final JLabel off = figure(22);
     private final JLabel slash = figure(10);
     private final JLabel back = figure(22);
@@ -66,7 +66,7 @@ final class ItemRowRenderer extends JPanel implements ListCellRenderer<ItemRow> 
         back.setIcon(row.fault() ? new SeverityMark(Severity.ERROR) : null);
         back.setText(row.fault() ? "" : row.back());
         setBackground(ground(selected, row.fault()));
-        getAccessibleContext().setAccessibleName(row.spoken());
+        getAccessibleContext().setAccessibleName(row.toString());
         return this;
     }
 

@@ -72,7 +72,7 @@ final class ItemsPanelTest {
                 () ->
                         java.util.stream.IntStream.range(0, list.getModel().getSize())
                                 .mapToObj(at -> (ItemRow) list.getModel().getElementAt(at))
-                                .map(ItemRow::spoken)
+                                .map(ItemRow::toString)
                                 .toList());
     }
 
