@@ -6,6 +6,7 @@ import counterstep.edit.ChangeStep;
 import counterstep.edit.DeleteLinks;
 import counterstep.edit.Edit;
 import counterstep.edit.MoveInPageOrder;
+import counterstep.editor.clipboard.PhotoIntake;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.DeskState;
@@ -17,6 +18,7 @@ import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.KindWord;
 import counterstep.model.LinkEnds;
+import counterstep.model.PhotoId;
 import counterstep.model.Step;
 import counterstep.model.StepId;
 import java.awt.BorderLayout;
@@ -24,6 +26,7 @@ import java.awt.FlowLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -39,15 +42,22 @@ public final class DetailsPanel implements DeskPanel {
     private final JPanel panel = new JPanel(new BorderLayout());
     private final JLabel about = new JLabel();
     private final JScrollPane scroll = new JScrollPane();
-    private final StepForm stepForm = new StepForm(this::changeStep);
+    private final PhotoWell photos;
+    private final StepForm stepForm;
     private final ProcedureForm procedureForm = new ProcedureForm(this::apply);
     private final LinkForm linkForm = new LinkForm(this::acceptLink, this::deleteLink);
     private Optional<ItemForm<? extends Item>> itemForm = Optional.empty();
     private Optional<Selection> shown = Optional.empty();
 
-    /** A panel on a desk. */
-    public DetailsPanel(Desk desk) {
+    /**
+     * A panel on a desk.
+     *
+     * @param intake takes in photos that are dropped or pasted
+     */
+    public DetailsPanel(Desk desk, PhotoIntake intake) {
         this.desk = desk;
+        photos = new PhotoWell(desk.photos(), intake);
+        stepForm = new StepForm(this::changeStep, photos);
         stepForm.end(pageOrder());
         panel.add(head(), BorderLayout.NORTH);
         scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
@@ -61,6 +71,11 @@ public final class DetailsPanel implements DeskPanel {
                         whileShown.changed();
                     }
                 });
+    }
+
+    /** Who is told which photo of the selected step is wanted large. */
+    public void onPhoto(Consumer<PhotoId> listener) {
+        photos.onPhoto(listener);
     }
 
     private JComponent head() {

@@ -44,12 +44,19 @@ final class StepForm {
     private final StandingFields standing;
     private final TextInput second;
     private final TickInput pause;
+    private final PhotoWell photos;
     private Optional<Procedure> procedure = Optional.empty();
     private Optional<Step> shown = Optional.empty();
 
-    /** Empty fields; {@code changed} gets the changed step and what the change is called. */
-    StepForm(BiConsumer<Step, String> changed) {
+    /**
+     * Empty fields.
+     *
+     * @param changed gets the changed step and what the change is called
+     * @param photos stands among them
+     */
+    StepForm(BiConsumer<Step, String> changed, PhotoWell photos) {
         this.changed = changed;
+        this.photos = photos;
         title = new TextInput("Title", tell("Rename step")).named("step.title");
         phase =
                 new ChoiceInput<>(
@@ -90,6 +97,7 @@ final class StepForm {
         form.add(title)
                 .add(text)
                 .add(actions)
+                .wide(photos)
                 .add(tool, time)
                 .add(phase, timeSource)
                 .add(hazards)
@@ -153,6 +161,7 @@ final class StepForm {
         standing.show(step.standing());
         second.show(step.secondPerson());
         pause.show(step.safeToPause());
+        photos.show(step, open);
     }
 
     private Step read(Step step) {

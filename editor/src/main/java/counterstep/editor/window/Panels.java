@@ -15,6 +15,7 @@ import counterstep.editor.remembered.Side;
 import counterstep.editor.text.TextPanel;
 import counterstep.editor.timetable.TimetablePanel;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** The list of panels around the step graph; menu and keys follow it. A new panel is one line. */
 final class Panels {
@@ -22,24 +23,28 @@ final class Panels {
 
     private final FindingsPanel findings;
     private final BlocksPanel blocks;
+    private final DetailsPanel details;
+    private final PhotosPanel photos;
     private final PreviewPanel preview;
     private final List<Housed> list;
 
     Panels(Desk desk, PhotoIntake intake) {
         findings = new FindingsPanel(desk);
         blocks = new BlocksPanel(desk);
+        details = new DetailsPanel(desk, intake);
+        photos = new PhotosPanel(desk, intake);
         preview = new PreviewPanel(desk);
         list =
                 List.of(
                         new Housed(Side.LEFT, new ItemsPanel(desk)),
-                        new Housed(Side.RIGHT, new DetailsPanel(desk)),
+                        new Housed(Side.RIGHT, details),
                         new Housed(Side.BELOW, findings),
                         new Housed(Side.BELOW, new BenchPanel(desk)),
                         new Housed(Side.BELOW, new TimetablePanel(desk)),
                         new Housed(Side.BELOW, blocks),
                         new Housed(Side.BELOW, preview),
                         new Housed(Side.BELOW, new TextPanel(desk)),
-                        new Housed(Side.BELOW, new PhotosPanel(desk, intake)));
+                        new Housed(Side.BELOW, photos));
     }
 
     /** All of them, in the order of the list. */
@@ -75,6 +80,15 @@ final class Panels {
     /** The one among them that keeps what the writer uses again. */
     BlocksPanel blocks() {
         return blocks;
+    }
+
+    /** Brings the Photos panel into sight when Details is asked for a photo. */
+    void joinPhotos(Consumer<String> bring) {
+        details.onPhoto(
+                photo -> {
+                    bring.accept(photos.title());
+                    photos.show(photo);
+                });
     }
 
     /** The one among them that prints. */

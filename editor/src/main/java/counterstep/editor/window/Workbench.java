@@ -73,6 +73,7 @@ public final class Workbench {
         panels.findings().onVisit(this::visit);
         panels.findings().onWalk(graph::replay);
         dock = new PanelDock(frame, panels, middle(), graph::requestFocusInWindow);
+        panels.joinPhotos(dock::show);
         trouble = new Trouble(sentence -> dialogs.tell("Something went wrong", sentence));
         desk.onTrouble(sentence -> dialogs.tell("The checks failed", sentence));
         status = new StatusLine(desk);

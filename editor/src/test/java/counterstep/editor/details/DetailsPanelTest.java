@@ -3,8 +3,10 @@ package counterstep.editor.details;
 import static org.assertj.swing.timing.Pause.pause;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import counterstep.editor.clipboard.PhotoIntake;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.Selection;
+import counterstep.editor.testing.Choice;
 import counterstep.model.Action;
 import counterstep.model.FastenerSet;
 import counterstep.model.ItemId;
@@ -29,7 +31,9 @@ final class DetailsPanelTest {
     private static final ItemId SCREWS = new ItemId("f3");
     private static final ItemId LID = new ItemId("p4");
 
-    private final PanelWindow window = new PanelWindow(pump(), DetailsPanel::new);
+    private final PanelWindow window =
+            new PanelWindow(
+                    pump(), desk -> new DetailsPanel(desk, new PhotoIntake(desk, said -> {})));
 
     private static Procedure pump() {
         return Procedure.titled("pump", "Pump")
@@ -116,13 +120,13 @@ final class DetailsPanelTest {
         assertEquals(
                 Action.of(Verb.LOOSEN, SCREWS, 4),
                 window.procedure().step(SECOND).actions().get(0));
-        window.frame().comboBox("action.verb").selectItem("remove");
+        Choice.of(window.frame(), "action.verb").take("remove");
         retype("action.count", "3");
         text("action.count").pressAndReleaseKeys(KeyEvent.VK_ENTER);
         assertEquals(
                 Action.of(Verb.REMOVE, SCREWS, 3),
                 window.procedure().step(SECOND).actions().get(0));
-        window.frame().comboBox("action.item").selectItem("lid");
+        Choice.of(window.frame(), "action.item").take("lid");
         assertEquals(LID, window.procedure().step(SECOND).actions().get(0).item().orElseThrow());
         window.frame().button("Actions.remove").click();
         assertEquals(List.of(), window.procedure().step(SECOND).actions());
@@ -137,7 +141,7 @@ final class DetailsPanelTest {
         retype("item.count", "6");
         retype("item.length", "3,5");
         text("item.length").pressAndReleaseKeys(KeyEvent.VK_ENTER);
-        window.frame().comboBox("drive.kind").selectItem("hexalobular");
+        Choice.of(window.frame(), "drive.kind").take("hexalobular");
         retype("drive.size", "5");
         text("drive.size").pressAndReleaseKeys(KeyEvent.VK_ENTER);
         FastenerSet set = (FastenerSet) window.procedure().item(SCREWS);
