@@ -75,7 +75,7 @@ final class Commands {
                 selected.isEmpty()
                         ? Optional.empty()
                         : Optional.of(selected.get(selected.size() - 1));
-        add(NewStep.after(desk.state().procedure(), last));
+        add(NewStep.below(desk.state().procedure(), last));
     }
 
     private void add(AddStep edit) {

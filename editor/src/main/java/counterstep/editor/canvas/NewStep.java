@@ -2,6 +2,7 @@ package counterstep.editor.canvas;
 
 import counterstep.edit.AddStep;
 import counterstep.edit.FreshIds;
+import counterstep.model.LinkOrigin;
 import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
@@ -19,7 +20,10 @@ import java.util.Optional;
 final class NewStep {
     private NewStep() {}
 
-    /** A step of no title yet at a point of the drawing. */
+    /**
+     * A step of no title yet at a point of the drawing. It is linked to none: who chooses the place
+     * chooses the order by drawing it.
+     */
     static AddStep at(Procedure procedure, Scene scene, Point2D point) {
         boolean left = point.getX() < (Measures.WIDTH + Measures.RIGHT_COLUMN) / 2;
         List<Card> column =
@@ -42,14 +46,14 @@ final class NewStep {
                 Optional.empty());
     }
 
-    /** A step of no title yet after another one, or at the end of the page. */
-    static AddStep after(Procedure procedure, Optional<StepId> step) {
-        Phase phase =
-                step.or(() -> lastOf(procedure, false))
-                        .map(id -> procedure.step(id).phase())
-                        .orElse(Phase.TEARDOWN);
+    /** A step of no title yet below another one, or the last of the page, linked as told. */
+    static AddStep below(Procedure procedure, Optional<StepId> step) {
+        Optional<StepId> above = step.or(() -> lastOf(procedure, false));
+        Phase phase = above.map(id -> procedure.step(id).phase()).orElse(Phase.TEARDOWN);
         return new AddStep(
-                Step.titled(FreshIds.step(procedure), phase, ""), step, Optional.empty());
+                Step.titled(FreshIds.step(procedure), phase, ""),
+                above,
+                Optional.of(LinkOrigin.AS_TOLD));
     }
 
     private static boolean onLeft(Card card) {

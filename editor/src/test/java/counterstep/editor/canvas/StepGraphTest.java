@@ -66,6 +66,7 @@ final class StepGraphTest {
 
         assertEquals(List.of("Lid off", "Rotor out", "Seat clean", "Seal out", "Lid on"), titles());
         assertEquals(Phase.TEARDOWN, window.procedure().steps().get(3).phase());
+        assertEquals(pump().links(), window.procedure().links(), "it is placed, not told");
     }
 
     @Test

@@ -10,6 +10,7 @@ import counterstep.editor.desk.Selection;
 import counterstep.editor.start.Sample;
 import counterstep.editor.theme.Theme;
 import counterstep.model.Link;
+import counterstep.model.LinkOrigin;
 import counterstep.model.Photo;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
@@ -132,6 +133,10 @@ final class WorkbenchTest {
             frame.button("Redo").click();
         }
         assertEquals("Lid off", ofDesk(d -> d.state().procedure().steps().get(0).title()));
+        frame.button("Add step").click();
+        assertEquals(
+                List.of(LinkOrigin.AS_TOLD),
+                ofDesk(d -> d.state().procedure().links().stream().map(Link::origin).toList()));
     }
 
     @Test
