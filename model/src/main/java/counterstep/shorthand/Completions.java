@@ -19,7 +19,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** How the last entry of a line can go on: items already there, verbs, drives in use. */
+/** How the last entry of a line can go on: items already there, verbs, phases, drives in use. */
 public final class Completions {
     private static final int MOST = 6;
     private static final int MOST_VERBS = 4;
@@ -63,7 +63,8 @@ public final class Completions {
         if (!tools.isEmpty() || ended || typed.indexOf('"') >= 0) {
             return tools.stream();
         }
-        return Stream.of(verbs(), drives(), items()).flatMap(List::stream);
+        return Stream.of(verbs(), PhaseCompletions.of(start, typed), drives(), items())
+                .flatMap(List::stream);
     }
 
     private static int entryStart(String line) {

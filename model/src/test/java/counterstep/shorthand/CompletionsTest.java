@@ -49,6 +49,15 @@ final class CompletionsTest {
     }
 
     @Test
+    void phasesAreOfferedWhereALineBegins() {
+        List<Completion> phases = Completions.of(SAMPLE, "ver");
+        assertEquals("verify: ", phases.get(0).line());
+        assertEquals("phase: trying the device after it is closed", phases.get(0).explanation());
+        assertTrue(lines("> Reas").contains("> reassembly: "));
+        assertTrue(lines("unplug cell lead; ver").stream().noneMatch(line -> line.contains(":")));
+    }
+
+    @Test
     void drivesInUseAreOfferedAfterACount() {
         assertTrue(lines("remove 4 x T").containsAll(List.of("remove 4 x T5 ", "remove 4 x T6 ")));
         assertEquals(

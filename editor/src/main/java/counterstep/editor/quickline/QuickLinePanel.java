@@ -11,8 +11,10 @@ import counterstep.shorthand.Shorthand;
 import java.awt.BorderLayout;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.event.DocumentEvent;
@@ -27,6 +29,7 @@ public final class QuickLinePanel implements DeskPanel {
     private final JPanel panel = new JPanel(new BorderLayout());
     private final LineField field = new LineField();
     private final DropDown below = new DropDown(field, this::take);
+    private final Set<StepId> inARow = new LinkedHashSet<>();
     private Runnable leaving = () -> {};
 
     /** A quick line for what lies on the desk. */
@@ -48,7 +51,17 @@ public final class QuickLinePanel implements DeskPanel {
                         below.close();
                     }
                 });
-        desk.onState(state -> show());
+        desk.onState(
+                state -> {
+                    if (!state.selection().onlyStep().equals(lastTyped())) {
+                        inARow.clear();
+                    }
+                    show();
+                });
+    }
+
+    private Optional<StepId> lastTyped() {
+        return inARow.stream().reduce((one, later) -> later);
     }
 
     @Override
@@ -65,6 +78,16 @@ public final class QuickLinePanel implements DeskPanel {
     public void enter() {
         field.requestFocusInWindow();
         field.selectAll();
+    }
+
+    /**
+     * Selects the steps that were typed in a row, while the writer is still in the line: what is
+     * done next is meant for all of them. Whoever selects something else meanwhile means that.
+     */
+    public void selectTyped() {
+        if (field.isFocusOwner() && inARow.size() > 1) {
+            desk.select(Selection.ofSteps(new LinkedHashSet<>(inARow)));
+        }
     }
 
     /** Tells who gets the focus when the writer leaves the line. */
@@ -84,6 +107,7 @@ public final class QuickLinePanel implements DeskPanel {
             return;
         }
         field.setText("");
+        reading.get().step().filter(step -> reading.get().newStep()).ifPresent(inARow::add);
         reading.get().step().map(Selection::of).ifPresent(desk::select);
     }
 

@@ -7,6 +7,7 @@ import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.find.FindBar;
 import counterstep.editor.findings.FindingsPanel;
+import counterstep.editor.quickline.QuickLinePanel;
 import counterstep.editor.remembered.Side;
 import counterstep.editor.start.Sample;
 import counterstep.editor.theme.Theme;
@@ -72,7 +73,7 @@ final class Commands {
             PlanWork plans,
             Runnable quit,
             Runnable keys,
-            Runnable quickLine,
+            QuickLinePanel quickLine,
             FindBar find,
             StepClipboard clipboard,
             Runnable standing,
@@ -136,11 +137,11 @@ final class Commands {
         add("Select all steps", "ctrl shift A", graph::selectAll);
     }
 
-    private void drawing(StepGraph graph, Runnable quickLine, Runnable keepBlock) {
+    private void drawing(StepGraph graph, QuickLinePanel quickLine, Runnable keepBlock) {
         begin("Draw");
-        add("Quick line", "ctrl K", quickLine);
+        add("Quick line", "ctrl K", quickLine::enter);
         addStep = add("Add step", "ctrl ENTER", graph::addStep);
-        drawCounterstep = add("Draw counterstep", "ctrl R", () -> draw(graph));
+        drawCounterstep = add("Draw counterstep", "ctrl R", () -> draw(graph, quickLine));
         group++;
         add("Keep as block…", "ctrl shift K", keepBlock);
         group++;
@@ -297,7 +298,8 @@ final class Commands {
         entries.add(new Entry(menu, toggle, group));
     }
 
-    private void draw(StepGraph graph) {
+    private void draw(StepGraph graph, QuickLinePanel quickLine) {
+        quickLine.selectTyped();
         boolean all = desk.state().selection().steps().isEmpty();
         if (!graph.drawCountersteps()) {
             tell.accept(

@@ -125,7 +125,7 @@ public final class Workbench {
                 new PlanWork(desk, frame, dialogs, background, this::handIn),
                 this::close,
                 this::showKeys,
-                quickLine::enter,
+                quickLine,
                 find,
                 new StepClipboard(desk, frame.getToolkit().getSystemClipboard(), intake),
                 new StandingWork(

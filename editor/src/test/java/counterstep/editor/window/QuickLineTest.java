@@ -158,6 +158,44 @@ final class QuickLineTest {
     }
 
     @Test
+    void whatWasTypedInARowIsDrawnBackByOneKey() {
+        control(KeyEvent.VK_K);
+        for (String line : LINES.subList(1, 4)) {
+            robot.enterText(line);
+            robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        }
+        control(KeyEvent.VK_R);
+        assertEquals(
+                List.of(
+                        "Lid screws out, lid off",
+                        "Unplug fan lead",
+                        "Fan off",
+                        "Fan on",
+                        "Fan lead on",
+                        "Lid on"),
+                titles());
+        int chosen = ofDesk(d -> d.state().selection().steps().size());
+        assertEquals(3, chosen, "what was drawn");
+    }
+
+    @Test
+    void whoChoosesAStepMeanwhileDrawsBackThatOne() {
+        control(KeyEvent.VK_K);
+        for (String line : LINES.subList(1, 4)) {
+            robot.enterText(line);
+            robot.pressAndReleaseKeys(KeyEvent.VK_ENTER);
+        }
+        Step second = ofDesk(d -> d.state().procedure().steps().get(1));
+        GuiActionRunner.execute(() -> desk.select(Selection.of(second.id())));
+        control(KeyEvent.VK_R);
+        assertEquals(4, titles().size(), () -> titles().toString());
+    }
+
+    private List<String> titles() {
+        return ofDesk(d -> d.state().procedure().steps().stream().map(Step::title).toList());
+    }
+
+    @Test
     void escapeGoesBackToTheGraph() {
         control(KeyEvent.VK_K);
         frame.textBox("quick line").requireFocused();
