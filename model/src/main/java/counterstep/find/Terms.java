@@ -70,12 +70,19 @@ public final class Terms {
      * part of a longer name.
      */
     public static List<Term> of(Procedure procedure) {
-        Terms terms = new Terms(procedure);
-        Stream<String> names =
+        return called(
+                procedure,
                 Stream.concat(
-                        procedure.items().stream().map(Item::name),
-                        procedure.tools().stream().map(Tool::name));
-        return names.map(String::strip)
+                                procedure.items().stream().map(Item::name),
+                                procedure.tools().stream().map(Tool::name))
+                        .toList());
+    }
+
+    /** The same for other names. */
+    public static List<Term> called(Procedure procedure, List<String> names) {
+        Terms terms = new Terms(procedure);
+        return names.stream()
+                .map(String::strip)
                 .filter(name -> !name.isEmpty())
                 .distinct()
                 .sorted(Comparator.comparingInt(String::length).reversed())

@@ -1,11 +1,15 @@
 package counterstep.editor.text;
 
+import counterstep.check.Facts;
+import counterstep.check.wording.ThingsWithoutItem;
+import counterstep.edit.AddItem;
 import counterstep.edit.AddStep;
 import counterstep.edit.ChangeStep;
 import counterstep.edit.Edit;
 import counterstep.edit.FreshIds;
 import counterstep.edit.MoveInPageOrder;
 import counterstep.edit.RenameStep;
+import counterstep.editor.analysis.Analysis;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskPanel;
 import counterstep.editor.desk.Selection;
@@ -19,6 +23,7 @@ import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepId;
+import counterstep.shorthand.ItemOfName;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Container;
@@ -54,10 +59,12 @@ public final class TextPanel implements DeskPanel {
     private final ProsePane pane = new ProsePane(prose);
     private final HandIn handIn = HandIn.attach(pane, this::change);
     private final FindStrip find;
-    private final TermList terms = new TermList(this::show);
+    private final TermList terms = new TermList(this::show, this::makeItem);
     private final WhileShown whileShown = new WhileShown(panel, this::render);
     private Optional<Where> written = Optional.empty();
     private long shown = -1;
+    private Optional<Facts> read = Optional.empty();
+    private List<String> things = List.of();
     private boolean muted;
 
     /** The texts of what lies on a desk. */
@@ -89,6 +96,7 @@ public final class TextPanel implements DeskPanel {
                     }
                 });
         desk.onState(state -> whileShown.changed());
+        desk.onAnalysis(analysis -> whileShown.changed());
     }
 
     private void keys() {
@@ -123,9 +131,33 @@ public final class TextPanel implements DeskPanel {
             Procedure procedure = desk.state().procedure();
             keepingTheCaret(() -> pane.show(wanted(procedure)));
             find.look(procedure);
-            terms.show(procedure);
+            terms.show(procedure, things);
         }
+        lookForThings();
         follow();
+    }
+
+    /** The newest analysis has read the texts already. */
+    private void lookForThings() {
+        desk.analysis()
+                .filter(analysis -> analysis.generation() == shown && !analysis.renewing())
+                .map(Analysis::facts)
+                .filter(facts -> !read.equals(Optional.of(facts)))
+                .ifPresent(
+                        facts -> {
+                            read = Optional.of(facts);
+                            things = ThingsWithoutItem.of(facts);
+                            terms.show(facts.procedure(), things);
+                        });
+    }
+
+    /** Its form in Details asks for the rest. */
+    private void makeItem(String name) {
+        handIn.handIn();
+        AddItem add = ItemOfName.add(desk.state().procedure(), name);
+        if (desk.apply(add).isEmpty()) {
+            desk.select(Selection.of(add.item().id()));
+        }
     }
 
     /** What the document says, but for what is just being written. */

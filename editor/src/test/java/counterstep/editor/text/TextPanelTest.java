@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import counterstep.editor.desk.Selection;
 import counterstep.editor.details.PanelWindow;
+import counterstep.model.Item;
 import counterstep.model.LinkEnds;
 import counterstep.model.LinkOrigin;
 import counterstep.model.Phase;
@@ -13,10 +14,13 @@ import counterstep.model.StepId;
 import counterstep.store.ProcedureFile;
 import counterstep.testing.Samples;
 import java.awt.Dimension;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
+import javax.swing.JList;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.fixture.JTextComponentFixture;
@@ -222,6 +226,49 @@ final class TextPanelTest {
             window.onDesk(desk -> desk.undo());
             assertEquals(said(pump()), said(window.procedure()));
         }
+    }
+
+    @Test
+    void aThingThatIsNoItemIsMadeOneByOneClick() {
+        Procedure before = pump();
+        Step first = before.steps().get(0);
+        Procedure brackets =
+                before.draft()
+                        .steps(List.of(first.draft().text("Lift the earth bracket off.").step()))
+                        .procedure();
+        try (PanelWindow window = opened(brackets)) {
+            var list = window.frame().list("terms");
+            until(
+                    "the thing is offered",
+                    () -> GuiActionRunner.execute(() -> line(list.target(), "earth bracket")) >= 0);
+            Point word =
+                    GuiActionRunner.execute(
+                            () -> {
+                                int at = line(list.target(), "earth bracket");
+                                Rectangle cell = list.target().getCellBounds(at, at);
+                                return new Point(
+                                        (int) cell.getMaxX() - 30, (int) cell.getCenterY());
+                            });
+            window.frame().robot().click(list.target(), word);
+            Item made = window.procedure().items().get(window.procedure().items().size() - 1);
+            assertEquals("earth bracket", made.name());
+            window.onDesk(
+                    desk -> {
+                        assertEquals(Selection.of(made.id()), desk.state().selection());
+                        assertEquals(Optional.of("Add item"), desk.undoName());
+                        desk.undo();
+                        assertEquals(brackets, desk.state().procedure());
+                    });
+        }
+    }
+
+    private static int line(JList<?> list, String words) {
+        for (int at = 0; at < list.getModel().getSize(); at++) {
+            if (list.getModel().getElementAt(at).toString().equals(words)) {
+                return at;
+            }
+        }
+        return -1;
     }
 
     @Test

@@ -8,11 +8,8 @@ import counterstep.check.Phrases;
 import counterstep.model.Severity;
 import counterstep.model.Step;
 import counterstep.words.Sentence;
-import counterstep.words.Thing;
-import counterstep.words.Things;
 import counterstep.words.Vocabulary;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
@@ -46,11 +43,8 @@ final class ThingThatIsNoItem implements Check {
 
     private static List<String> unknown(
             List<Sentence> sentences, Vocabulary words, KnownThings known) {
-        return sentences.stream()
-                .flatMap(sentence -> Things.actedOn(sentence, words).stream())
-                .filter(thing -> !known.known(thing))
-                .map(Thing::text)
-                .map(text -> "'" + text.toLowerCase(Locale.ROOT) + "'")
+        return ThingsWithoutItem.in(sentences, words, known)
+                .map(text -> "'" + text + "'")
                 .distinct()
                 .toList();
     }
