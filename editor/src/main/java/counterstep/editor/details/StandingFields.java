@@ -32,9 +32,16 @@ final class StandingFields {
         by.show(standing.by());
         unit.show(standing.unit());
         date.show(standing.date());
+        boolean tried = standing.trial() != Trial.WRITTEN;
+        by.component().setEnabled(tried);
+        unit.component().setEnabled(tried);
+        date.component().setEnabled(tried);
     }
 
+    /** What is only written was tried by nobody. */
     Standing read() {
-        return new Standing(trial.value(), by.value(), unit.value(), date.value());
+        return trial.value() == Trial.WRITTEN
+                ? Standing.WRITTEN
+                : new Standing(trial.value(), by.value(), unit.value(), date.value());
     }
 }
