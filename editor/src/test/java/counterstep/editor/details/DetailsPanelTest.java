@@ -13,8 +13,10 @@ import counterstep.model.ItemId;
 import counterstep.model.Part;
 import counterstep.model.Phase;
 import counterstep.model.Procedure;
+import counterstep.model.Standing;
 import counterstep.model.Step;
 import counterstep.model.StepId;
+import counterstep.model.Trial;
 import counterstep.model.Verb;
 import java.awt.event.KeyEvent;
 import java.util.List;
@@ -155,5 +157,16 @@ final class DetailsPanelTest {
         retype("procedure.title", "Pump: new seal");
         text("procedure.title").pressAndReleaseKeys(KeyEvent.VK_ENTER);
         assertEquals("Pump: new seal", window.procedure().titleBlock().title());
+    }
+
+    @Test
+    void whoTriedAStepIsAskedOnceItWasTried() {
+        select(Selection.of(FIRST));
+        text("step.tried-by").requireDisabled();
+        Choice.of(window.frame(), "step.standing").take(Trial.WALKED_THROUGH.word());
+        text("step.tried-by").requireEnabled();
+        Choice.of(window.frame(), "step.standing").take(Trial.WRITTEN.word());
+        text("step.tried-by").requireDisabled();
+        assertEquals(Standing.WRITTEN, window.procedure().step(FIRST).standing());
     }
 }

@@ -46,8 +46,10 @@ public final class Choice {
                 });
     }
 
-    /** Opens the list by a click on the box. */
+    /** Opens the list by a click on the box, wherever its form is scrolled to. */
     public void open() {
+        execute(() -> box.scrollRectToVisible(new Rectangle(box.getSize())));
+        robot.waitForIdle();
         robot.click(box);
         robot.waitForIdle();
     }
