@@ -93,12 +93,12 @@ public final class Choice {
         Component shown =
                 of.getRenderer()
                         .getListCellRendererComponent(
-                                typed(of), of.getItemAt(at), at, false, false);
+                                this.<T>typed(), of.getItemAt(at), at, false, false);
         return shown instanceof JLabel label ? label.getText() : "";
     }
 
     @SuppressWarnings("unchecked") // the list of a box has the type of the box
-    private <T> JList<? extends T> typed(JComboBox<T> of) {
+    private <T> JList<? extends T> typed() {
         return (JList<? extends T>) list();
     }
 
