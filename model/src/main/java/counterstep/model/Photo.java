@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
  * @param file its file name in the photo folder: a plain name, no path
  * @param alternative what it shows, in words, for those who cannot see it; may be empty
  * @param seenFrom 'the back'; may be empty
- * @param quarterTurns clockwise turns by 90 degrees before it is shown, 0 to 3
+ * @param quarterTurns clockwise turns by 90 degrees before it is shown, 0 to 3; a photo that its
+ *     camera noted as mirrored is put right first
  * @param extras unknown fields
  */
 public record Photo(

@@ -11,12 +11,12 @@ import java.io.IOException;
 /**
  * How a camera was held, as it noted it in the file (Exif 2.32, tag 0x0112).
  *
- * @param quarterTurns clockwise turns by 90 degrees that make the photo stand upright, 0 to 3
- * @param mirrored whether left and right are still exchanged after these turns
+ * @param mirrored whether left and right are to be exchanged, before it is turned
+ * @param quarterTurns clockwise turns by 90 degrees that then make the photo stand upright, 0 to 3
  */
-record Orientation(int quarterTurns, boolean mirrored) {
+record Orientation(boolean mirrored, int quarterTurns) {
     /** Upright as it is, or nothing noted. */
-    static final Orientation UPRIGHT = new Orientation(0, false);
+    static final Orientation UPRIGHT = new Orientation(false, 0);
 
     /** What is noted in a photo; upright where nothing is, or nothing that can be read. */
     static Orientation of(byte[] bytes) {
@@ -30,16 +30,16 @@ record Orientation(int quarterTurns, boolean mirrored) {
         }
     }
 
-    /** The tag's values 1 to 8; the mirrored ones turned so that up is up. */
+    /** The tag's values 1 to 8. */
     private static Orientation ofTag(int tag) {
         return switch (tag) {
-            case 2 -> new Orientation(0, true);
-            case 3 -> new Orientation(2, false);
-            case 4 -> new Orientation(2, true);
-            case 5 -> new Orientation(1, true);
-            case 6 -> new Orientation(1, false);
-            case 7 -> new Orientation(3, true);
-            case 8 -> new Orientation(3, false);
+            case 2 -> new Orientation(true, 0);
+            case 3 -> new Orientation(false, 2);
+            case 4 -> new Orientation(true, 2);
+            case 5 -> new Orientation(true, 3);
+            case 6 -> new Orientation(false, 1);
+            case 7 -> new Orientation(true, 1);
+            case 8 -> new Orientation(false, 3);
             default -> UPRIGHT;
         };
     }

@@ -85,14 +85,12 @@ public final class Original {
         return fileName;
     }
 
-    /** Clockwise turns by 90 degrees that make it stand upright, as the camera noted. */
+    /**
+     * Clockwise turns by 90 degrees that make it stand upright, as the camera noted. A camera that
+     * looks into a mirror notes that too; such a photo is shown with left and right exchanged.
+     */
     public int quarterTurns() {
         return orientation.quarterTurns();
-    }
-
-    /** Whether the camera noted that it shows left and right exchanged; it is shown as it is. */
-    public boolean mirrored() {
-        return orientation.mirrored();
     }
 
     private static String hash(byte[] bytes) {

@@ -7,7 +7,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 
-/** Turning and scaling; what comes out has no transparency, on white. */
+/** Turning, mirroring and scaling; what comes out has no transparency, on white. */
 final class Pixels {
     private Pixels() {}
 
@@ -35,6 +35,17 @@ final class Pixels {
         graphics.drawImage(image, turn, null);
         graphics.dispose();
         return turned;
+    }
+
+    /** Left and right exchanged. */
+    static BufferedImage mirrored(BufferedImage image) {
+        int width = image.getWidth();
+        int height = image.getHeight();
+        BufferedImage mirrored = blank(width, height);
+        Graphics2D graphics = mirrored.createGraphics();
+        graphics.drawImage(image, width, 0, 0, height, 0, 0, width, height, null);
+        graphics.dispose();
+        return mirrored;
     }
 
     /** Scaled down so that the longer side is at most so many pixels; never scaled up. */

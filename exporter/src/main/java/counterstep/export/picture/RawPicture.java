@@ -13,6 +13,7 @@ import javax.imageio.stream.MemoryCacheImageInputStream;
 
 /**
  * A photo as read from its file, coarser already where the file has far more pixels than needed.
+ * Where the camera noted that it shows things as in a mirror, left and right are exchanged.
  *
  * @param pixels what it shows
  * @param format how it should go out again
@@ -37,11 +38,16 @@ record RawPicture(BufferedImage pixels, PictureFormat format) {
             ImageReader reader = readers.next();
             try {
                 reader.setInput(in, true, true);
-                return read(reader, wanted);
+                RawPicture read = read(reader, wanted);
+                return Orientation.of(bytes).mirrored() ? read.mirrored() : read;
             } finally {
                 reader.dispose();
             }
         }
+    }
+
+    private RawPicture mirrored() {
+        return new RawPicture(Pixels.mirrored(pixels), format);
     }
 
     private static RawPicture read(ImageReader reader, int wanted) throws IOException {
