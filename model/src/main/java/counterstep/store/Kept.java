@@ -10,9 +10,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -77,11 +75,11 @@ public record Kept(
     }
 
     private static PhotoFolder photos(Procedure procedure, PhotoFolder kept) {
-        Map<String, byte[]> read = new HashMap<>();
+        PhotoPile read = new PhotoPile();
         for (Photo photo : procedure.photos()) {
-            kept.bytes(photo.file()).ifPresent(bytes -> read.put(photo.file(), bytes));
+            kept.bytes(photo.file()).ifPresent(bytes -> read.add(photo.file(), bytes));
         }
-        return PhotoFolder.of(name -> Optional.ofNullable(read.get(name)));
+        return PhotoFolder.of(read::bytes);
     }
 
     private static Optional<Path> origin(Path base) throws IOException {

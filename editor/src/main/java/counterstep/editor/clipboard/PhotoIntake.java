@@ -14,6 +14,7 @@ import counterstep.model.PhotoId;
 import counterstep.model.Procedure;
 import counterstep.model.StepId;
 import counterstep.store.PhotoFile;
+import counterstep.store.PhotoPile;
 import java.awt.Image;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
@@ -94,16 +95,24 @@ public final class PhotoIntake {
         }
     }
 
-    private void show(List<Original> originals, StepId step) {
+    /** What is needed of a photo once its bytes lie on the pile. */
+    private record Examined(String fileName, int quarterTurns) {
+        static Examined laidOn(PhotoPile pile, Original original) {
+            pile.add(original.fileName(), original.bytes());
+            return new Examined(original.fileName(), original.quarterTurns());
+        }
+    }
+
+    private void show(List<Examined> photos, StepId step) {
         Procedure procedure = desk.state().procedure();
         FreshIds fresh = FreshIds.after(procedure);
         List<Edit> edits = new ArrayList<>();
-        for (Original original : originals) {
-            desk.photos().add(original);
+        for (Examined each : photos) {
+            desk.photos().add(each.fileName());
             edits.add(
-                    known(procedure, original.fileName())
+                    known(procedure, each.fileName())
                             .<Edit>map(id -> new ShowPhoto(id, step))
-                            .orElseGet(() -> new AddPhoto(photo(fresh.photo(), original), step)));
+                            .orElseGet(() -> new AddPhoto(photo(fresh.photo(), each), step)));
         }
         String name = edits.size() == 1 ? "Add photo" : "Add " + edits.size() + " photos";
         desk.apply(new Edits(name, edits)).ifPresent(refused);
@@ -116,13 +125,14 @@ public final class PhotoIntake {
                 .findFirst();
     }
 
-    private static Photo photo(PhotoId id, Original original) {
-        return new Photo(id, original.fileName(), "", "", original.quarterTurns(), Extras.NONE);
+    private static Photo photo(PhotoId id, Examined of) {
+        return new Photo(id, of.fileName(), "", "", of.quarterTurns(), Extras.NONE);
     }
 
-    private final class Examination extends SwingWorker<List<Original>, Void> {
+    private final class Examination extends SwingWorker<List<Examined>, Void> {
         private final List<Supplier<Original>> photos;
         private final StepId step;
+        private final PhotoPile pile = desk.photos().pile();
 
         private Examination(List<Supplier<Original>> photos, StepId step) {
             this.photos = photos;
@@ -130,14 +140,20 @@ public final class PhotoIntake {
         }
 
         @Override
-        protected List<Original> doInBackground() {
-            return photos.stream().map(Supplier::get).toList();
+        protected List<Examined> doInBackground() {
+            return photos.stream()
+                    .map(Supplier::get)
+                    .map(original -> Examined.laidOn(pile, original))
+                    .toList();
         }
 
         @Override
         protected void done() {
             try {
-                show(get(), step);
+                List<Examined> examined = get();
+                if (pile == desk.photos().pile()) { // else another document lies open by now
+                    show(examined, step);
+                }
             } catch (ExecutionException thrown) {
                 String why =
                         thrown.getCause() instanceof BadInput bad

@@ -1,25 +1,26 @@
 package counterstep.editor.desk;
 
-import counterstep.export.picture.Original;
 import counterstep.export.picture.ScaledPhoto;
 import counterstep.model.Photo;
 import counterstep.store.PhotoFolder;
+import counterstep.store.PhotoPile;
 import java.nio.file.Path;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * The photos of what lies open: those beside its file, and those added since, which stay in memory
- * until they are saved. What an undo takes out of the document stays here for the redo. Used on the
- * event thread only; a {@link PhotoFolder} that it gives out may go to any thread.
+ * The photos of what lies open: those beside its file, and those added since, which lie in a
+ * temporary file until they are saved. What an undo takes out of the document stays here for the
+ * redo. Used on the event thread only; what it gives out may go to any thread.
  */
 public final class PhotoStock {
-    private final Map<String, byte[]> added = new HashMap<>();
+    private final Set<String> added = new HashSet<>();
     private final PhotoCache cache = new PhotoCache();
     private PhotoFolder beside = PhotoFolder.none();
     private PhotoFolder all = PhotoFolder.none();
+    private PhotoPile pile = new PhotoPile();
     private boolean hasFile;
 
     PhotoStock() {}
@@ -34,9 +35,16 @@ public final class PhotoStock {
         return hasFile ? addedOnes() : folder();
     }
 
-    /** Takes a photo in; the document then names it by its file name. */
-    public void add(Original photo) {
-        take(photo.fileName(), photo.bytes());
+    /** Where photos of this document are laid before they are added; another has another. */
+    public PhotoPile pile() {
+        return pile;
+    }
+
+    /** Takes in a photo that lies on the pile; the document then names it by its file name. */
+    public void add(String fileName) {
+        added.add(fileName);
+        all = addedOnes().or(beside);
+        cache.forget(fileName); // it may have been asked for while it was missing
     }
 
     /** These photos of a document now lie beside that file as well. */
@@ -62,6 +70,7 @@ public final class PhotoStock {
     /** Another document is laid on the desk. */
     void lay(PhotoFolder photos, boolean besideItsFile) {
         added.clear();
+        pile = new PhotoPile();
         cache.clear();
         beside = photos;
         hasFile = besideItsFile;
@@ -71,18 +80,18 @@ public final class PhotoStock {
     /** Takes in what was kept over a crash. */
     void takeBack(List<Photo> photos, PhotoFolder kept) {
         for (Photo photo : photos) {
-            kept.bytes(photo.file()).ifPresent(bytes -> take(photo.file(), bytes));
+            kept.bytes(photo.file()).ifPresent(bytes -> takeBack(photo.file(), bytes));
         }
     }
 
-    private void take(String fileName, byte[] bytes) {
-        added.put(fileName, bytes);
-        all = addedOnes().or(beside);
-        cache.forget(fileName); // it may have been asked for while it was missing
+    private void takeBack(String fileName, byte[] bytes) {
+        pile.add(fileName, bytes);
+        add(fileName);
     }
 
     private PhotoFolder addedOnes() {
-        Map<String, byte[]> now = Map.copyOf(added);
-        return PhotoFolder.of(name -> Optional.ofNullable(now.get(name)));
+        Set<String> now = Set.copyOf(added);
+        PhotoPile lying = pile;
+        return PhotoFolder.of(name -> now.contains(name) ? lying.bytes(name) : Optional.empty());
     }
 }

@@ -30,7 +30,8 @@ final class DeskThumbnailsTest {
                             new Desk(
                                     Procedure.titled("lid", "Lid"),
                                     new Analyst(Runnable::run, Runnable::run));
-                    desk.photos().add(lid);
+                    desk.photos().pile().add(lid.fileName(), lid.bytes());
+                    desk.photos().add(lid.fileName());
                     thumbnails.set(
                             new DeskThumbnails(desk.photos(), () -> repainted.complete(true)));
                     assertEquals(Optional.empty(), thumbnails.get().of(face, 40, 30));

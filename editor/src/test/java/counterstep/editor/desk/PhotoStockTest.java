@@ -44,7 +44,7 @@ final class PhotoStockTest {
         onEventThread(
                 () -> {
                     PhotoFolder before = desk.photos().folder();
-                    desk.photos().add(LID);
+                    add();
                     assertArrayEquals(LID.bytes(), bytes(desk.photos().folder()).orElseThrow());
                     assertEquals(Optional.empty(), bytes(before), "what was given out stays");
                 });
@@ -55,7 +55,7 @@ final class PhotoStockTest {
         Path file = folder.resolve("lid.procedure.json");
         onEventThread(
                 () -> {
-                    desk.photos().add(LID);
+                    add();
                     PhotoFolder.copy(List.of(TURNED), desk.photos().folder(), file, false);
                     desk.photos().saved(List.of(TURNED), file);
                     assertEquals(Optional.empty(), bytes(desk.photos().atRisk()));
@@ -67,7 +67,7 @@ final class PhotoStockTest {
     void anotherDocumentDoesNotSeeThem() throws Exception {
         onEventThread(
                 () -> {
-                    desk.photos().add(LID);
+                    add();
                     desk.opened(Procedure.titled("fan", "Fan"), Optional.empty());
                     assertEquals(Optional.empty(), bytes(desk.photos().folder()));
                 });
@@ -92,7 +92,7 @@ final class PhotoStockTest {
         CompletableFuture<ScaledPhoto> arrived = new CompletableFuture<>();
         onEventThread(
                 () -> {
-                    desk.photos().add(LID);
+                    add();
                     Runnable again = () -> arrived.complete(scaled(() -> {}).orElseThrow());
                     assertFalse(scaled(again).isPresent());
                 });
@@ -110,11 +110,16 @@ final class PhotoStockTest {
                         scaled(
                                 () -> {
                                     trouble.complete(scaled(() -> {}).orElseThrow().trouble());
-                                    desk.photos().add(LID);
+                                    add();
                                     scaled(() -> shown.complete(isShown()));
                                 }));
         assertEquals("photo missing", trouble.get(30, TimeUnit.SECONDS));
         assertEquals(true, shown.get(30, TimeUnit.SECONDS));
+    }
+
+    private void add() {
+        desk.photos().pile().add(LID.fileName(), LID.bytes());
+        desk.photos().add(LID.fileName());
     }
 
     private boolean isShown() {
