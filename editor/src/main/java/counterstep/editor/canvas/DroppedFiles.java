@@ -23,7 +23,7 @@ import javax.swing.TransferHandler.TransferSupport;
  * @param paths where they lie
  */
 record DroppedFiles(List<Path> paths) {
-    private static final List<String> PICTURES = List.of(".jpg", ".jpeg", ".png");
+    private static final List<String> PICTURES = List.of(".jpg", ".jpeg", ".png", ".gif");
 
     static DroppedFiles of(Transferable dropped) throws UnsupportedFlavorException, IOException {
         List<Path> paths = new ArrayList<>();

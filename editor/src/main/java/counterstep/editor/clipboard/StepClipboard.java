@@ -19,6 +19,8 @@ import java.util.Set;
 /** Cuts, copies and pastes steps of what lies on the desk. */
 public final class StepClipboard {
     private static final String NOTHING = "There are no steps and no text on the clipboard.";
+    private static final String NO_STEP =
+            "Files were copied. Select the one step that they are photos of, and paste again.";
 
     private final Desk desk;
     private final Clipboard clipboard;
@@ -57,7 +59,7 @@ public final class StepClipboard {
     /**
      * Puts what lies on the clipboard below the selected step, or at the end, and selects it: steps
      * with what they name; of other text each line as the quick line would read it. A copied photo
-     * is added to the selected step.
+     * is added to the selected step; so are files, whose names a file window offers as text too.
      *
      * @return the sentence that says why nothing was pasted; empty if something was
      */
@@ -67,7 +69,11 @@ public final class StepClipboard {
         if (contents == null) {
             return Optional.of(NOTHING);
         }
-        return isPhotoOfSelected(contents) ? Optional.empty() : paste(contents);
+        boolean files = contents.isDataFlavorSupported(DataFlavor.javaFileListFlavor);
+        if ((files || edit(contents).isEmpty()) && isPhotoOfSelected(contents)) {
+            return Optional.empty();
+        }
+        return files ? Optional.of(NO_STEP) : paste(contents);
     }
 
     /** Puts something that is dropped or pasted below the selected step, or at the end. */
@@ -75,14 +81,13 @@ public final class StepClipboard {
         return edit(carried).map(desk::applyAndSelectNew).orElse(Optional.of(NOTHING));
     }
 
-    /** Adds a photo that is carried alone to the selected step, if one is selected. */
+    /** Adds a photo to the selected step, if one is selected. */
     private boolean isPhotoOfSelected(Transferable carried) {
-        return edit(carried).isEmpty()
-                && desk.state()
-                        .selection()
-                        .onlyStep()
-                        .filter(step -> photos.add(carried, step))
-                        .isPresent();
+        return desk.state()
+                .selection()
+                .onlyStep()
+                .filter(step -> photos.add(carried, step))
+                .isPresent();
     }
 
     private Optional<Edit> edit(Transferable carried) {

@@ -6,22 +6,31 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.Selection;
+import counterstep.editor.desk.TestPhoto;
 import counterstep.model.Item;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepId;
 import counterstep.store.ProcedureFile;
 import counterstep.testing.Samples;
+import java.awt.Color;
 import java.awt.datatransfer.Clipboard;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.StringSelection;
+import java.awt.datatransfer.Transferable;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 final class StepClipboardTest {
     private final Procedure fan = ProcedureFile.read(Samples.file(Samples.SUPPLY_FAN));
@@ -126,6 +135,52 @@ final class StepClipboardTest {
         one.act(Set.of(), one.clipboard()::copy);
         assertTrue(one.paste().isPresent(), "nothing selected, nothing copied");
         assertSame(fan, one.procedure());
+    }
+
+    /** As file windows copy: the files, and their names for those who take text only. */
+    private record FilesAsTextToo(List<File> files) implements Transferable {
+        @Override
+        public DataFlavor[] getTransferDataFlavors() {
+            return new DataFlavor[] {DataFlavor.stringFlavor, DataFlavor.javaFileListFlavor};
+        }
+
+        @Override
+        public boolean isDataFlavorSupported(DataFlavor flavor) {
+            return List.of(getTransferDataFlavors()).contains(flavor);
+        }
+
+        @Override
+        public Object getTransferData(DataFlavor flavor) {
+            return flavor.equals(DataFlavor.stringFlavor) ? files.get(0).getPath() : files;
+        }
+    }
+
+    @Test
+    void filesThatAreOfferedAsTextTooArePhotosOfTheSelectedStep(@TempDir Path folder)
+            throws Exception {
+        byte[] photo = TestPhoto.file(Color.RED, "png");
+        File file = Files.write(folder.resolve("lid.png"), photo).toFile();
+        board.setContents(new FilesAsTextToo(List.of(file)), null);
+        Seat one = seat(fan);
+        String told = one.paste().orElseThrow();
+        assertTrue(told.startsWith("Files were copied."), told);
+        assertSame(fan, one.procedure());
+        CompletableFuture<Procedure> changed = new CompletableFuture<>();
+        one.act(
+                steps(3),
+                () -> {
+                    one.desk()
+                            .onState(
+                                    state -> {
+                                        if (!state.procedure().equals(fan)) {
+                                            changed.complete(state.procedure());
+                                        }
+                                    });
+                    assertEquals(Optional.empty(), one.clipboard().paste());
+                });
+        Procedure now = changed.get(30, TimeUnit.SECONDS);
+        assertEquals(titles(fan), titles(now));
+        assertEquals(fan.photos().size() + 1, now.photos().size());
     }
 
     private static List<StepId> ids(Procedure procedure) {
