@@ -20,6 +20,7 @@ public final class Vocabulary {
     private final NumberWords numbers;
     private final Phrasing phrasing;
     private final TradeWords tradeWords;
+    private final NamedSteps namedSteps;
 
     private Vocabulary(String language) {
         LanguageFile file = LanguageFile.read(language);
@@ -35,6 +36,7 @@ public final class Vocabulary {
         numbers = new NumberWords(file);
         phrasing = new Phrasing(file, numbers);
         tradeWords = new TradeWords(file);
+        namedSteps = new NamedSteps(file);
     }
 
     /** The vocabulary of a language (BCP 47 tag, 'en-GB' is 'en'); empty where there is none. */
@@ -101,5 +103,10 @@ public final class Vocabulary {
     /** How the trade jots actions down. */
     public TradeWords tradeWords() {
         return tradeWords;
+    }
+
+    /** How a text names steps by their numbers. */
+    public NamedSteps namedSteps() {
+        return namedSteps;
     }
 }

@@ -3,6 +3,7 @@ package counterstep.editor.desk;
 import counterstep.edit.Edit;
 import counterstep.editor.analysis.Analysis;
 import counterstep.editor.analysis.Analyst;
+import counterstep.find.StepNumbers;
 import counterstep.implied.ImpliedLink;
 import counterstep.model.LinkEnds;
 import counterstep.model.Procedure;
@@ -72,7 +73,8 @@ public final class Desk {
     }
 
     /**
-     * Changes the document. An edit that changes nothing leaves no trace.
+     * Changes the document. An edit that changes nothing leaves no trace. Numbers of steps in texts
+     * follow the steps that they name.
      *
      * @return empty if done; else the sentence that says why the edit has no meaning here, and all
      *     is as before
@@ -82,7 +84,7 @@ public final class Desk {
         Procedure before = state.procedure();
         Procedure after;
         try {
-            after = edit.apply(before);
+            after = StepNumbers.follow(before, edit.apply(before));
         } catch (IllegalArgumentException refused) {
             return Optional.of(String.valueOf(refused.getMessage()));
         }
