@@ -169,7 +169,7 @@ public final class BlocksPanel implements DeskPanel {
     private void describe() {
         putIn.setEnabled(chosen().isPresent());
         drop.setEnabled(chosen().filter(BlockRow::own).isPresent());
-        description.setForeground((chosen().isPresent() ? Palette.INK : Palette.SOFT).color());
+        description.role(chosen().isPresent() ? Palette.INK : Palette.SOFT);
         description.setText(
                 chosen().map(BlockRow::block)
                         .map(Block::described)

@@ -10,7 +10,7 @@ final class PhaseEdges {
     private static final double EDGE = 5;
 
     /** The tick is wider than a bar and stands a little further in. */
-    private static final double VERIFY_EDGE = 9;
+    private static final double VERIFY_EDGE = 7;
 
     private static final double INSET = 8;
 

@@ -54,7 +54,14 @@ final class GuideView {
                     }
                 });
         named.getAccessibleContext().setAccessibleName("Preview of the guide");
-        Platform.runLater(this::build);
+        String look = PageLook.address();
+        Platform.runLater(() -> build(look));
+        named.addPropertyChangeListener("UI", changed -> take(PageLook.address()));
+    }
+
+    /** Another theme is shown. */
+    private void take(String look) {
+        Platform.runLater(() -> engine.setUserStyleSheetLocation(look));
     }
 
     /** Tells the number of a step that is clicked. */
@@ -111,14 +118,14 @@ final class GuideView {
                 });
     }
 
-    private void build() {
+    private void build(String look) {
         WebView web = new WebView();
         web.setId("guide");
         web.setContextMenuEnabled(false);
         web.addEventFilter(DragEvent.ANY, DragEvent::consume); // a dropped file would be opened
         engine = web.getEngine();
         engine.setJavaScriptEnabled(false);
-        engine.setUserStyleSheetLocation(PageLook.address());
+        engine.setUserStyleSheetLocation(look);
         engine.setCreatePopupHandler(features -> null);
         engine.getLoadWorker()
                 .stateProperty()

@@ -1,19 +1,29 @@
 package counterstep.editor.preview;
 
 import counterstep.editor.theme.FontFile;
+import counterstep.editor.theme.Palette;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 
 /**
  * What the preview adds to the look of the page: the type of the guide in a format that JavaFX
- * reads, since it does not take the one in the page.
+ * reads, since it does not take the one in the page; and scroll bars as all other panels have them.
  */
 final class PageLook {
     private static final String FAMILY = "Counterstep Guide";
 
+    private static final String SCROLL_BARS =
+            """
+            ::-webkit-scrollbar{width:10px;height:10px}
+            ::-webkit-scrollbar-track,::-webkit-scrollbar-corner{background:%1$s}
+            ::-webkit-scrollbar-button{display:none}
+            ::-webkit-scrollbar-thumb{background:%2$s;border:2px solid %1$s;border-radius:5px;min-height:28px}
+            ::-webkit-scrollbar-thumb:hover{background:%3$s}
+            """;
+
     private PageLook() {}
 
-    /** The address of a style sheet that holds it all. */
+    /** The address of a style sheet that holds it all, in the colours of the theme now shown. */
     static String address() {
         StringBuilder sheet = new StringBuilder();
         for (FontFile font : FontFile.values()) {
@@ -22,7 +32,14 @@ final class PageLook {
                             .formatted(FAMILY, font.weight(), base64(font.bytes())));
         }
         sheet.append("body{font-family:'%s',sans-serif!important}\n".formatted(FAMILY));
+        sheet.append(
+                SCROLL_BARS.formatted(
+                        hex(Palette.PANEL), hex(Palette.FIELD_OUTLINE), hex(Palette.SOFT)));
         return "data:text/css;base64," + base64(sheet.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String hex(Palette role) {
+        return "#%06X".formatted(role.color().getRGB() & 0xFFFFFF);
     }
 
     private static String base64(byte[] bytes) {

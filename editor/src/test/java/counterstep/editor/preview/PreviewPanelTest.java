@@ -8,10 +8,13 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import counterstep.edit.RenameStep;
 import counterstep.editor.desk.Selection;
 import counterstep.editor.details.PanelWindow;
+import counterstep.editor.theme.Palette;
+import counterstep.editor.theme.Theme;
 import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepId;
+import java.awt.Color;
 import java.awt.Component;
 import java.io.IOException;
 import java.net.ServerSocket;
@@ -28,9 +31,14 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import javax.print.PrintServiceLookup;
+import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 
 final class PreviewPanelTest {
+    private static final String THUMB =
+            "getComputedStyle(document.documentElement, '::-webkit-scrollbar-thumb')"
+                    + ".backgroundColor";
+
     private static StepId id(int number) {
         return new StepId("s" + number);
     }
@@ -85,6 +93,25 @@ final class PreviewPanelTest {
             PreviewWindow.until("step 12 is in sight", () -> preview.holds(inSight(12)));
             assertEquals(top, preview.script("window.scrollY"));
         }
+    }
+
+    @Test
+    void theScrollBarsAreThoseOfTheTheme() {
+        String width = "window.innerWidth - document.documentElement.clientWidth == 10";
+        try (PreviewWindow preview = new PreviewWindow(pump("Lift it."))) {
+            PreviewWindow.until("they are as wide as all others", () -> preview.holds(width));
+            for (Theme theme : List.of(Theme.DARK, Theme.LIGHT)) {
+                preview.onDesk(desk -> theme.show());
+                PreviewWindow.until(
+                        "the bar has the colour of " + theme,
+                        () -> rgb().equals(preview.script(THUMB)));
+            }
+        }
+    }
+
+    private static String rgb() {
+        Color outline = GuiActionRunner.execute(Palette.FIELD_OUTLINE::color);
+        return "rgb(%d, %d, %d)".formatted(outline.getRed(), outline.getGreen(), outline.getBlue());
     }
 
     @Test

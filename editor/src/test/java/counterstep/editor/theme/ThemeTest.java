@@ -2,12 +2,15 @@ package counterstep.editor.theme;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Color;
+import java.awt.Insets;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
@@ -40,6 +43,21 @@ class ThemeTest {
         colours().forEach((role, color) -> assertNotEquals(light.get(role), color, role::name));
         assertNotEquals(before, button.getForeground());
         assertEquals(Theme.DARK, Theme.current());
+    }
+
+    @Test
+    void wrappedWordsKeepTheirRoleAndTheirRoom() throws Exception {
+        SwingUtilities.invokeAndWait(Theme.LIGHT::show);
+        WrappedText words = new WrappedText(Palette.INK, Type.BODY);
+        assertNull(words.getBorder());
+        words.setBorder(BorderFactory.createEmptyBorder(8, 16, 8, 16));
+        words.role(Palette.SOFT);
+
+        SwingUtilities.invokeAndWait(Theme.DARK::show);
+        SwingUtilities.updateComponentTreeUI(words);
+
+        assertEquals(Palette.SOFT.color(), words.getForeground());
+        assertEquals(new Insets(8, 16, 8, 16), words.getInsets());
     }
 
     private static Map<Palette, Color> colours() {

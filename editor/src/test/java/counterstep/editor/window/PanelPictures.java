@@ -30,6 +30,9 @@ final class PanelPictures {
     /** Panels that show a procedure without faults best: it has photos. */
     private static final List<String> OF_THE_FAN = List.of("Photos", "Preview", "Text", "Blocks");
 
+    /** A step of the fan that has a photo with callouts. */
+    private static final String WITH_PHOTO = "s3";
+
     private static final Dimension LARGE = new Dimension(1440, 900);
     private static final Dimension SMALL = new Dimension(1100, 700);
     private static final List<String> IN_A_SMALL_WINDOW = List.of("On the bench", "Timetable");
@@ -46,7 +49,7 @@ final class PanelPictures {
     void write() throws Exception {
         for (Theme theme : Theme.values()) {
             write(theme, "orrin-c4-stick-unit-hurried", "s16", false);
-            write(theme, "bench-supply-fan", "s5", true);
+            write(theme, "bench-supply-fan", WITH_PHOTO, true);
             Workbench small = opened(theme, "orrin-c4-stick-unit-hurried", SMALL);
             for (String panel : IN_A_SMALL_WINDOW) {
                 choose(small, panel, "s16");
