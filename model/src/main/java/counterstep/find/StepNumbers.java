@@ -19,9 +19,6 @@ import java.util.function.UnaryOperator;
  * it says what it said.
  */
 public final class StepNumbers {
-    /** Stands for the number of a step that is gone: to be seen, since any number would mislead. */
-    private static final String GONE = "?";
-
     private StepNumbers() {}
 
     /**
@@ -62,7 +59,8 @@ public final class StepNumbers {
             Integer newer = now.get(step.id());
             if (newer == null || newer != number) {
                 changed.put(
-                        Integer.toString(number), newer == null ? GONE : Integer.toString(newer));
+                        Integer.toString(number),
+                        newer == null ? NamedSteps.GONE : Integer.toString(newer));
             }
         }
         return changed;

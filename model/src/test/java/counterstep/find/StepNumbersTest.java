@@ -62,7 +62,8 @@ final class StepNumbersTest {
                     As in steps 2 to 4, but step 5 twice | As in steps 8 to 6, but step 5 twice
                     After step 3 and 2 screws            | After step 7 and 2 screws
                     See steps 2-4.                       | See steps 8-6.
-                    Keep a doorstep 2 cm high.           | Keep a doorstep 2 cm high.
+                    Keep a doorstep 2 high.              | Keep a doorstep 2 high.
+                    Mind the step 3 mm high in step 3.   | Mind the step 3 mm high in step 7.
                     A step 2.5 mm high, a step 2mm wide  | A step 2.5 mm high, a step 2mm wide
                     Step 12 is not there.                | Step 12 is not there.
                     Read $1 in step 2 (\\ too).           | Read $1 in step 8 (\\ too).

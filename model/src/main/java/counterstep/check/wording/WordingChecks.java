@@ -15,6 +15,7 @@ public final class WordingChecks {
                 new ThingThatIsNoItem(),
                 new NumberDiffersFromCount(),
                 new NameUsedTwice(),
+                new StepThatIsNotThere(),
                 new SentenceTooLong(),
                 new TwoInstructionsInOneSentence(),
                 new PhotoWithoutAlternativeText(),
