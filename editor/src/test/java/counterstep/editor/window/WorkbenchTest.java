@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import counterstep.editor.canvas.StepGraph;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.Selection;
 import counterstep.editor.start.Sample;
@@ -115,7 +116,7 @@ final class WorkbenchTest {
                 () ->
                         robot.finder()
                                         .findAll(
-                                                workbench.frame(),
+                                                robot.finder().findByType(StepGraph.class),
                                                 each ->
                                                         each instanceof javax.swing.JTextField
                                                                 && each.isFocusOwner())
