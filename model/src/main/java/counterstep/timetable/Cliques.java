@@ -59,29 +59,61 @@ final class Cliques {
     }
 
     private long weight(BitSet clique) {
-        return clique.stream().mapToLong(this::duration).sum();
+        long sum = 0;
+        for (int one = clique.nextSetBit(0); one >= 0; one = clique.nextSetBit(one + 1)) {
+            sum += duration(one);
+        }
+        return sum;
     }
 
     private BitSet around(int start) {
         BitSet clique = new BitSet();
         clique.set(start);
         BitSet rest = (BitSet) exclude[start].clone();
+        if (allExclude(rest)) { // all there are for one person
+            clique.or(rest);
+            return clique;
+        }
         while (!rest.isEmpty()) {
-            int best =
-                    rest.stream()
-                            .boxed()
-                            .max((one, other) -> Long.compare(worth(one, rest), worth(other, rest)))
-                            .orElseThrow();
+            int best = mostWorth(rest);
             clique.set(best);
             rest.and(exclude[best]);
         }
         return clique;
     }
 
+    private boolean allExclude(BitSet some) {
+        for (int one = some.nextSetBit(0); one >= 0; one = some.nextSetBit(one + 1)) {
+            BitSet left = (BitSet) some.clone();
+            left.clear(one);
+            left.andNot(exclude[one]);
+            if (!left.isEmpty()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private int mostWorth(BitSet rest) {
+        int best = -1;
+        long most = -1;
+        for (int one = rest.nextSetBit(0); one >= 0; one = rest.nextSetBit(one + 1)) {
+            long worth = worth(one, rest);
+            if (worth > most) {
+                best = one;
+                most = worth;
+            }
+        }
+        return best;
+    }
+
     private long worth(int one, BitSet rest) {
+        if (duration(one) == 0) {
+            return 0;
+        }
         BitSet left = (BitSet) exclude[one].clone();
         left.and(rest);
-        return duration(one) == 0 ? 0 : 2L * duration(one) + weight(left) / 4;
+        return 2L * duration(one) + weight(left) / 4;
     }
 
     private int duration(int one) {

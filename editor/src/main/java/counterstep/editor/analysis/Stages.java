@@ -89,6 +89,9 @@ final class Stages {
 
     /** Adds the timetables of the crew; empty if a newer document overtook this one meanwhile. */
     static Optional<Analysis> crew(Analysis analysis, BooleanSupplier overtaken) {
+        if (overtaken.getAsBoolean()) {
+            return Optional.empty();
+        }
         long end = System.nanoTime() + SEARCH_NANOSECONDS;
         Optional<CrewPlan> plan =
                 analysis.fewest()

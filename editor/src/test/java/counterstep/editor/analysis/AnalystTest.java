@@ -22,7 +22,7 @@ class AnalystTest {
     private final List<Boolean> withCrew = new ArrayList<>();
 
     private Analyst analyst(Executor worker, Executor teller) {
-        Analyst analyst = new Analyst(worker, teller);
+        Analyst analyst = new Analyst(worker, Runnable::run, teller);
         analyst.onResult(
                 result -> {
                     told.add(result.generation());
