@@ -3,6 +3,7 @@ package counterstep.editor.timetable;
 import counterstep.crew.CrewPlan;
 import counterstep.crew.CrewTimetable;
 import counterstep.crew.CrewWords;
+import counterstep.crew.ToolTime;
 import counterstep.editor.analysis.Analysis;
 import counterstep.editor.analysis.CrewAnswer;
 import counterstep.model.Crew;
@@ -18,8 +19,6 @@ enum Course {
     PAGE("Page order"),
     /** As short as the links, the groups and the rules allow. */
     SHORTEST("Shortest");
-
-    private static final double TENTHS = 10;
 
     private final String words;
 
@@ -63,7 +62,7 @@ enum Course {
                                         analysis,
                                         plan,
                                         times,
-                                        summary(found.orElseThrow(), times, plan)));
+                                        summary(found.orElseThrow(), times, analysis, plan)));
     }
 
     private Optional<CrewTimetable> timetable(CrewPlan found) {
@@ -73,27 +72,37 @@ enum Course {
         };
     }
 
-    private String summary(CrewPlan found, CrewTimetable times, CriticalPath plan) {
+    private String summary(
+            CrewPlan found, CrewTimetable times, Analysis analysis, CriticalPath plan) {
         String length = CrewWords.length(found);
         String words =
                 switch (this) {
                     case PAGE -> CrewWords.clock(times.tenths()) + "; shortest " + length;
                     case SHORTEST -> length + found.downThePage().map(Course::page).orElse("");
                 };
-        return words + taken(times) + "; critical path " + Clock.words(plan.seconds());
+        return words + changes(analysis, times) + "; critical path " + Clock.words(plan.seconds());
     }
 
     private static String page(CrewTimetable down) {
         return "; in page order " + CrewWords.clock(down.tenths());
     }
 
-    private static String taken(CrewTimetable times) {
-        double seconds =
-                times.pickUps().stream().mapToInt(one -> one.end() - one.start()).sum() / TENTHS;
-        int count = times.pickUps().size();
+    /** Those within a step count too; their time is part of its hands time. */
+    private static String changes(Analysis analysis, CrewTimetable times) {
+        int within =
+                times.works().stream()
+                        .map(work -> analysis.index().step(work.step()))
+                        .mapToInt(step -> analysis.tooling().inTurn(step).size())
+                        .map(tools -> Math.max(0, tools - 1))
+                        .sum();
+        int count = times.pickUps().size() + within;
         return count == 0
                 ? ""
-                : "; %d times a tool is taken up, %s".formatted(count, Clock.words(seconds));
+                : "; %d tool %s, %s"
+                        .formatted(
+                                count,
+                                count == 1 ? "change" : "changes",
+                                Clock.words(count * ToolTime.PUBLISHED.seconds()));
     }
 
     /** Why nothing is drawn. */

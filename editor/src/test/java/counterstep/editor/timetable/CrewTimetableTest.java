@@ -11,6 +11,8 @@ import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepId;
+import counterstep.store.ProcedureFile;
+import counterstep.testing.Samples;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.List;
@@ -120,6 +122,19 @@ final class CrewTimetableTest {
                     window,
                     "timetable summary",
                     "1:30, the shortest possible, proved; in page order 1:30; critical path 1:00");
+        }
+    }
+
+    @Test
+    void toolChangesWithinAStepAreCountedToo() {
+        Procedure fan = ProcedureFile.read(Samples.file(Samples.SUPPLY_FAN));
+        try (PanelWindow window = new PanelWindow(fan, CrewTimetableTest::withControls)) {
+            choose(window, "timetable order", 1);
+            untilSaid(
+                    window,
+                    "timetable summary",
+                    "24:23, the shortest possible, proved; in page order 24:23;"
+                            + " 10 tool changes, 0:42; critical path 23:20");
         }
     }
 
