@@ -1,28 +1,31 @@
 package counterstep.editor.analysis;
 
 import counterstep.model.Procedure;
-import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.swing.SwingUtilities;
 
 /**
- * Examines documents one after the other on one worker thread, and looks for the timetables of the
- * crew on another, since that search cannot be given up everywhere at once. A document that is
- * overtaken by a newer one is given up between two stages, and its result is never told. Each
- * result is told three times: at once, again with the fewest tool changes and the fixes, which take
- * longer, and with the timetables of the crew.
+ * Examines documents one after the other. A document that is overtaken by a newer one is given up
+ * between two stages, and its result is never told. Each result is told three times: at once, again
+ * with the fewest tool changes and the fixes, which take longer, and with the timetables of the
+ * crew. Each of the three has a thread of its own, since searches cannot be given up everywhere at
+ * once and the next document is not to wait for that.
  */
 public final class Analyst {
     private static final Logger LOG = Logger.getLogger(Analyst.class.getName());
 
+    private static final int MILLISECONDS_OF_REST = 100;
+
     private final Executor worker;
+    private final Executor patient;
     private final Executor searcher;
     private final Executor teller;
     private final AtomicLong newest = new AtomicLong();
@@ -33,25 +36,33 @@ public final class Analyst {
     /**
      * An analyst who has nothing to do yet.
      *
-     * @param worker where the work is done, one task after the other
+     * @param worker where the first part of the work is done, one task after the other
+     * @param patient where fewest tool changes and fixes are found
      * @param searcher where the timetables of the crew are looked for
      * @param teller where results are told
      */
-    public Analyst(Executor worker, Executor searcher, Executor teller) {
+    Analyst(Executor worker, Executor patient, Executor searcher, Executor teller) {
         this.worker = worker;
+        this.patient = patient;
         this.searcher = searcher;
         this.teller = teller;
     }
 
-    /** The same, the timetables too being looked for where the work is done. */
+    /** The same, all being done where the first part is, as one task. */
     public Analyst(Executor worker, Executor teller) {
-        this(worker, worker, teller);
+        this(worker, Runnable::run, Runnable::run, teller);
     }
 
-    /** Works on threads of its own and tells results on the event thread. */
-    public static Analyst onOwnThread() {
+    /**
+     * Works on threads of its own and tells results on the event thread. The longer parts begin
+     * when the document has rested for a moment, so that they take no time from drawing edits.
+     */
+    public static Analyst onOwnThreads() {
+        Executor patient =
+                CompletableFuture.delayedExecutor(
+                        MILLISECONDS_OF_REST, TimeUnit.MILLISECONDS, onOneThread("patient"));
         return new Analyst(
-                onOneThread("analyst"), onOneThread("crew"), SwingUtilities::invokeLater);
+                onOneThread("analyst"), patient, onOneThread("crew"), SwingUtilities::invokeLater);
     }
 
     private static Executor onOneThread(String name) {
@@ -80,18 +91,25 @@ public final class Analyst {
     }
 
     private void work(Procedure procedure, long generation) {
-        BooleanSupplier overtaken = () -> overtaken(generation);
         guarded(
-                () -> {
-                    Optional<Analysis> result = Stages.run(procedure, generation, overtaken);
-                    result.ifPresent(first -> teller.execute(() -> tell(first)));
-                    result.flatMap(first -> Stages.last(first, overtaken))
-                            .ifPresent(
-                                    whole -> {
-                                        teller.execute(() -> tell(whole));
-                                        searcher.execute(() -> search(whole));
-                                    });
-                });
+                () ->
+                        Stages.run(procedure, generation, () -> overtaken(generation))
+                                .ifPresent(
+                                        first -> {
+                                            teller.execute(() -> tell(first));
+                                            patient.execute(() -> finish(first));
+                                        }));
+    }
+
+    private void finish(Analysis first) {
+        guarded(
+                () ->
+                        Stages.last(first, () -> overtaken(first.generation()))
+                                .ifPresent(
+                                        whole -> {
+                                            teller.execute(() -> tell(whole));
+                                            searcher.execute(() -> search(whole));
+                                        }));
     }
 
     private void search(Analysis whole) {

@@ -51,7 +51,7 @@ public final class Desk {
 
     /** A desk with an analyst on a thread of its own. */
     public static Desk of(Procedure procedure) {
-        return new Desk(procedure, Analyst.onOwnThread());
+        return new Desk(procedure, Analyst.onOwnThreads());
     }
 
     /** What lies open now. */

@@ -22,7 +22,7 @@ class AnalystTest {
     private final List<Boolean> withCrew = new ArrayList<>();
 
     private Analyst analyst(Executor worker, Executor teller) {
-        Analyst analyst = new Analyst(worker, Runnable::run, teller);
+        Analyst analyst = new Analyst(worker, teller);
         analyst.onResult(
                 result -> {
                     told.add(result.generation());
@@ -70,6 +70,18 @@ class AnalystTest {
         assertEquals(3, tellings.size());
         runAll(tellings);
         assertEquals(List.of(2L, 2L, 2L), told);
+    }
+
+    @Test
+    void theNextDocumentDoesNotWaitForWhatTakesLongest() {
+        List<Runnable> longest = new ArrayList<>();
+        Analyst analyst = new Analyst(Runnable::run, longest::add, Runnable::run, Runnable::run);
+        analyst.onResult(result -> told.add(result.generation()));
+        analyst.examine(FAN, 1);
+        analyst.examine(LID, 2);
+        assertEquals(List.of(1L, 2L), told);
+        runAll(longest);
+        assertEquals(List.of(1L, 2L, 2L, 2L), told);
     }
 
     @Test
