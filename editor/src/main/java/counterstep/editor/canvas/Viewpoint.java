@@ -25,6 +25,9 @@ final class Viewpoint {
     private final StepCells cells;
     private final List<Runnable> listeners = new ArrayList<>();
 
+    /** Width of the surface at 100 % when it was placed last. */
+    private double placedWidth;
+
     Viewpoint(GraphPane pane, StepCells cells) {
         this.pane = pane;
         this.cells = cells;
@@ -126,23 +129,48 @@ final class Viewpoint {
                 .getBounds();
     }
 
-    /** Fits the surface to the drawing and the window; what is seen at the upper left stays. */
+    /**
+     * Fits the surface to the drawing and the window. What is seen at the upper left stays, and a
+     * drawing that still has room where it stands is not brought to the middle again.
+     */
     void settle() {
-        place(zoom(), sceneAt(new Point(0, 0)), new Point(0, 0));
+        Rectangle2D bounds = cells.scene().bounds();
+        double shift = cells.getView().getTranslate().getX();
+        double width = width(zoom());
+        boolean stays =
+                width == placedWidth
+                        && bounds.getX() + shift >= Measures.MARGIN
+                        && bounds.getMaxX() + shift <= width - Measures.MARGIN;
+        Point corner = new Point(0, 0);
+        place(zoom(), sceneAt(corner), corner, stays ? shift : middle(width));
     }
 
     private void place(double wantedZoom, Point2D scene, Point inView) {
         double zoom = Math.max(LEAST, Math.min(MOST, wantedZoom));
+        place(zoom, scene, inView, middle(width(zoom)));
+    }
+
+    /** How wide the surface is, at 100 %. */
+    private double width(double zoom) {
+        double drawn = cells.scene().bounds().getWidth() + 2 * Measures.MARGIN;
+        return Math.max(drawn, Math.floor(viewport().getWidth() / zoom));
+    }
+
+    /** How far to the right the drawing stands in the middle of the surface. */
+    private double middle(double width) {
+        Rectangle2D bounds = cells.scene().bounds();
+        return (width - bounds.getWidth()) / 2 - bounds.getX();
+    }
+
+    private void place(double zoom, Point2D scene, Point inView, double shiftX) {
         Rectangle2D bounds = cells.scene().bounds();
         JViewport viewport = viewport();
         double margin = Measures.MARGIN;
-        double width =
-                Math.max(bounds.getWidth() + 2 * margin, Math.floor(viewport.getWidth() / zoom));
+        double width = width(zoom);
         double height =
                 Math.max(
                         bounds.getHeight() + margin + Measures.FOOT,
                         Math.floor(viewport.getHeight() / zoom));
-        double shiftX = (width - bounds.getWidth()) / 2 - bounds.getX();
         double shiftY = margin - bounds.getY();
         mxPoint shift = cells.getView().getTranslate();
         if (zoom != zoom() || shift.getX() != shiftX || shift.getY() != shiftY) {
@@ -150,6 +178,7 @@ final class Viewpoint {
         }
         Dimension extent = new Dimension((int) (width * zoom), (int) (height * zoom));
         pane.setExtent(extent);
+        placedWidth = width;
         pane.validate();
         moveTo(
                 (scene.getX() + shiftX) * zoom - inView.x,
