@@ -89,6 +89,8 @@ record Columns(Map<StepId, Point2D> places, List<Rung> rungs, List<EmptyPlace> e
                 Point2D box = folding.drawn(corner(false, empty.row()));
                 lines.add(
                         new RungLine(
+                                left.step(),
+                                left.step(),
                                 left.x() + Measures.WIDTH + OFF,
                                 left.centreY(),
                                 box.getX() - OFF,
@@ -102,6 +104,8 @@ record Columns(Map<StepId, Point2D> places, List<Rung> rungs, List<EmptyPlace> e
 
     private static RungLine line(Card left, Card right, String label) {
         return new RungLine(
+                left.step(),
+                right.step(),
                 left.x() + Measures.WIDTH + OFF,
                 left.centreY(),
                 right.x() - OFF,

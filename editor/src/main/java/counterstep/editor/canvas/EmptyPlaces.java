@@ -87,7 +87,7 @@ final class EmptyPlaces {
     }
 
     private Optional<EmptyBox> box(StepId off) {
-        return cells.scene().emptyBoxes().stream()
+        return cells.seen().emptyBoxes().stream()
                 .filter(empty -> empty.off().equals(off))
                 .findFirst();
     }
@@ -96,7 +96,7 @@ final class EmptyPlaces {
         entered().flatMap(this::box).ifPresent(empty -> ring(graphics, empty));
         if (Detail.at(zoom) != Detail.FAR) {
             Lettering letters = new Lettering(zoom);
-            cells.scene().emptyBoxes().forEach(empty -> verb(graphics, empty, letters));
+            cells.seen().emptyBoxes().forEach(empty -> verb(graphics, empty, letters));
         }
     }
 

@@ -79,7 +79,7 @@ final class Feedback {
     }
 
     void paint(Graphics2D graphics) {
-        Scene scene = cells.scene();
+        Scene scene = cells.seen();
         if (drag.isEmpty()) {
             hovered.flatMap(scene::card).ifPresent(card -> paintHandles(graphics, card));
         }

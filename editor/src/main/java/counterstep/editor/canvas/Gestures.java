@@ -36,6 +36,7 @@ final class Gestures extends MouseAdapter {
     private Optional<Point> pressedAt = Optional.empty();
     private Optional<Drag> begun = Optional.empty();
     private boolean reading;
+    private boolean dropping;
     private Optional<Card> onFolded = Optional.empty();
     private boolean unfolded;
 
@@ -65,6 +66,11 @@ final class Gestures extends MouseAdapter {
         control.addMouseListener(this);
         control.addMouseMotionListener(this);
         panning.install();
+    }
+
+    /** Whether steps come to stand now where the pointer has brought them. */
+    boolean isDropping() {
+        return dropping;
     }
 
     /** Whether what happens now comes from the pointer, so that its target is in sight already. */
@@ -213,7 +219,9 @@ final class Gestures extends MouseAdapter {
             return;
         }
         if (done.get() instanceof Drag.Moving moving) {
+            dropping = true;
             commands.move(moving.steps(), moving.right(), moving.down());
+            dropping = false;
         } else if (done.get() instanceof Drag.Linking linking) {
             linking.target()
                     .ifPresent(to -> commands.apply(new AddLink(Link.drawn(linking.from(), to))));

@@ -1,7 +1,9 @@
 package counterstep.editor.canvas;
 
+import com.mxgraph.canvas.mxGraphics2DCanvas;
 import com.mxgraph.swing.handler.mxGraphHandler;
 import com.mxgraph.swing.mxGraphComponent;
+import com.mxgraph.view.mxCellState;
 import counterstep.editor.theme.Palette;
 import java.awt.Dimension;
 import java.awt.Graphics;
@@ -105,6 +107,12 @@ final class GraphPane extends mxGraphComponent {
             public void paint(Graphics graphics) {
                 super.paint(graphics);
                 GraphPane.this.paint(graphics, over);
+            }
+
+            /** Cells that glide are painted elsewhere than where they stand. */
+            @Override
+            protected boolean hitClip(mxGraphics2DCanvas canvas, mxCellState state) {
+                return ((StepCells) getGraph()).isGliding() || super.hitClip(canvas, state);
             }
 
             @Override

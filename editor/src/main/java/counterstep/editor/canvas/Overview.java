@@ -52,7 +52,7 @@ final class Overview extends JPanel {
         own.setColor(Palette.LINE.color());
         own.draw(ground);
         own.setColor(Palette.OUTLINE.color());
-        for (Card card : cells.scene().cards().values()) {
+        for (Card card : cells.seen().cards().values()) {
             own.fill(shrunk(card.box(), 1.5));
         }
         own.setColor(Palette.ACCENT.color());

@@ -17,7 +17,12 @@ final class Rungs {
     private List<RungLabel> labels = List.of();
     private double labelledAt;
 
-    void paint(Graphics2D graphics, Scene scene, double zoom) {
+    /**
+     * Draws what is seen.
+     *
+     * @param still where everything stands; the names are laid out there and go with their rungs
+     */
+    void paint(Graphics2D graphics, Scene scene, Scene still, double zoom) {
         Lettering letters = new Lettering(zoom);
         boolean read = Detail.at(zoom) != Detail.FAR;
         Rectangle seen = graphics.getClipBounds();
@@ -25,7 +30,11 @@ final class Rungs {
                 .filter(rung -> seen == null || seen.intersectsLine(line(rung)))
                 .forEach(rung -> paint(graphics, rung));
         if (read) {
-            labels(graphics, scene, letters).forEach(label -> label.paint(graphics, letters));
+            labels(graphics, still, letters)
+                    .forEach(
+                            label ->
+                                    label.onRungOf(still.rungs(), scene.rungs())
+                                            .paint(graphics, letters));
         }
         for (EmptyBox empty : scene.emptyBoxes()) {
             outline(graphics, empty);

@@ -22,6 +22,7 @@ import java.util.Optional;
 final class StepCells extends mxGraph {
     private Optional<CellPainter> painter = Optional.empty();
     private Scene scene = Scene.EMPTY;
+    private Scene seen = Scene.EMPTY;
 
     /** Draws a cell at 100 % with the origin where the drawing has it. */
     interface CellPainter {
@@ -55,10 +56,26 @@ final class StepCells extends mxGraph {
 
     void show(Scene shown) {
         scene = shown;
+        seen = shown;
     }
 
+    /** What is painted of the scene while it glides to its place. */
+    void see(Scene onItsWay) {
+        seen = onItsWay;
+    }
+
+    /** Where everything stands. */
     Scene scene() {
         return scene;
+    }
+
+    /** Where everything is painted: on its way to where it stands. */
+    Scene seen() {
+        return seen;
+    }
+
+    boolean isGliding() {
+        return seen != scene;
     }
 
     @Override

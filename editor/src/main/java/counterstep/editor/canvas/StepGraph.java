@@ -5,7 +5,6 @@ import counterstep.check.Finding;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.DeskState;
 import counterstep.editor.desk.Replayed;
-import counterstep.model.LinkEnds;
 import counterstep.model.Phase;
 import counterstep.model.StepId;
 import java.awt.BorderLayout;
@@ -20,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
+import java.util.function.LongSupplier;
 import javax.swing.JPanel;
 
 /** The step graph of the window: steps in two columns, links, rungs, and an overview. */
@@ -33,7 +33,7 @@ public final class StepGraph extends JPanel {
     private final Viewpoint viewpoint = new Viewpoint(pane, cells);
     private final Overview overview = new Overview(cells, viewpoint);
     private final ColumnHeads heads;
-    private final StepPainter steps;
+    private final Glide glide;
     private final Rungs rungs = new Rungs();
     private final Feedback feedback = new Feedback(cells, () -> pane.getGraphControl().repaint());
     private final KeptRoutes routes = new KeptRoutes();
@@ -48,15 +48,24 @@ public final class StepGraph extends JPanel {
     private Derived derived = Derived.NOTHING;
     private Optional<Facts> derivedFrom = Optional.empty();
     private String opened = "";
+
+    /** The document whose own layout was drawn last. */
+    private String laidOut = "";
+
     private boolean proposalsShown = true;
 
     /** A graph of what lies on the desk, now and later. */
     public StepGraph(Desk desk) {
+        this(desk, System::nanoTime);
+    }
+
+    /**
+     * @param clock the time in nanoseconds
+     */
+    StepGraph(Desk desk, LongSupplier clock) {
         super(new BorderLayout());
         this.desk = desk;
-        steps =
-                new StepPainter(
-                        new DeskThumbnails(desk.photos(), () -> pane.getGraphControl().repaint()));
+        this.glide = new Glide(cells, clock, this::follow);
         this.titles = new TitleEditor(desk, pane, viewpoint);
         this.empty = new EmptyPlaces(desk, cells, () -> pane.getGraphControl().repaint());
         this.folds = new Folds(titles::handIn, this::redraw);
@@ -89,19 +98,22 @@ public final class StepGraph extends JPanel {
     /** What is drawn below and above the steps, from the ground up. */
     private void layers() {
         pane.setColumnHeaderView(heads);
-        pane.addUnder(graphics -> rungs.paint(graphics, cells.scene(), viewpoint.zoom()));
-        pane.addUnder(graphics -> plan.paintUnder(graphics, cells.scene(), viewpoint.zoom()));
+        pane.addUnder(
+                graphics -> rungs.paint(graphics, cells.seen(), cells.scene(), viewpoint.zoom()));
+        pane.addUnder(graphics -> plan.paintUnder(graphics, cells.seen(), viewpoint.zoom()));
         pane.addUnder(
                 graphics ->
                         GroupBrackets.paint(
-                                graphics, cells.scene(), desk.state().procedure().groups()));
-        pane.addOver(graphics -> plan.paintOver(graphics, cells.scene(), viewpoint.zoom()));
-        pane.addUnder(graphics -> replay.paintUnder(graphics, cells.scene()));
-        pane.addOver(graphics -> replay.paint(graphics, cells.scene(), viewpoint.zoom()));
+                                graphics, cells.seen(), desk.state().procedure().groups()));
+        pane.addOver(graphics -> plan.paintOver(graphics, cells.seen(), viewpoint.zoom()));
+        pane.addUnder(graphics -> replay.paintUnder(graphics, cells.seen()));
+        pane.addOver(graphics -> replay.paint(graphics, cells.seen(), viewpoint.zoom()));
         pane.addUnder(graphics -> empty.paint(graphics, viewpoint.zoom()));
         pane.addOver(feedback::paint);
         pane.addOver(this::paintInvitation);
-        cells.paintBy(this::paintCell);
+        Thumbnails photos =
+                new DeskThumbnails(desk.photos(), () -> pane.getGraphControl().repaint());
+        cells.paintBy(new ScenePainter(cells, feedback, photos));
         add(overview);
         add(pane);
     }
@@ -230,6 +242,21 @@ public final class StepGraph extends JPanel {
         pane.getGraphControl().repaint();
     }
 
+    /** Whether steps stand in their new places at once, or glide there. */
+    public void lessMotion(boolean less) {
+        glide.lessMotion(less);
+    }
+
+    /** Where a step is painted on the scrolled surface. */
+    Optional<Rectangle> seenAt(StepId step) {
+        return cells.seen().card(step).map(Card::box).map(viewpoint::toControl);
+    }
+
+    /** Whether steps are on their way to their places. */
+    boolean isGliding() {
+        return cells.isGliding();
+    }
+
     /** Where a step stands on the scrolled surface. */
     public Optional<Rectangle> boundsOf(StepId step) {
         return cells.scene().card(step).map(Card::box).map(viewpoint::toControl);
@@ -289,8 +316,13 @@ public final class StepGraph extends JPanel {
 
     private void redraw() {
         Look look = new Look(proposalsShown, folds.phases());
+        Scene before = cells.scene();
+        Scene seen = cells.seen();
         sync.show(SceneBuilder.of(desk.state(), plan.apply(derived), findings(), look, routes));
         String document = desk.state().procedure().id();
+        boolean known = document.equals(laidOut);
+        glide.on(before, seen, known && isShowing() && !gestures.isDropping());
+        laidOut = derivedFrom.map(facts -> facts.procedure().id()).orElse("");
         if (!document.equals(opened)
                 && pane.getViewport().getWidth() > 0
                 && !derived.equals(Derived.NOTHING)) {
@@ -302,6 +334,12 @@ public final class StepGraph extends JPanel {
         overview.setVisible(!cells.scene().isEmpty());
         revalidate();
         repaint();
+    }
+
+    private void follow() {
+        titles.follow();
+        pane.getGraphControl().repaint();
+        overview.repaint();
     }
 
     private List<Finding> findings() {
@@ -318,34 +356,6 @@ public final class StepGraph extends JPanel {
                         .reduce((one, other) -> one + "; " + other)
                         .orElse("nothing selected");
         pane.getGraphControl().getAccessibleContext().setAccessibleDescription(said);
-    }
-
-    private void paintCell(Graphics2D graphics, Object id, double zoom) {
-        GraphPane.smooth(graphics);
-        Scene scene = cells.scene();
-        if (id instanceof LinkEnds link) {
-            Optional.ofNullable(scene.routes().get(link))
-                    .ifPresent(
-                            route ->
-                                    LinkPainter.paint(
-                                            graphics, route, scene, new Lettering(zoom).line()));
-        } else if (id instanceof StepId step) {
-            scene.standsFor(step)
-                    .ifPresent(
-                            card -> {
-                                graphics.translate(card.x(), card.y());
-                                steps.paint(graphics, card.face(), state(card), zoom);
-                            });
-        }
-    }
-
-    private StepPainter.State state(Card card) {
-        if (cells.scene().isSelected(card)) {
-            return StepPainter.State.SELECTED;
-        }
-        return feedback.hovered().equals(Optional.of(card.step()))
-                ? StepPainter.State.HOVERED
-                : StepPainter.State.PLAIN;
     }
 
     private void paintInvitation(Graphics2D graphics) {

@@ -68,8 +68,8 @@ final class TitleEditor {
         if (open.isEmpty()) {
             return;
         }
-        Scene scene = ((StepCells) pane.getGraph()).scene();
-        scene.card(open.get()).ifPresentOrElse(this::place, () -> finish(false));
+        Scene seen = ((StepCells) pane.getGraph()).seen();
+        seen.card(open.get()).ifPresentOrElse(this::place, () -> finish(false));
     }
 
     private void place(Card card) {

@@ -12,6 +12,7 @@ import java.util.prefs.Preferences;
 public final class Remembered {
     private static final String THEME = "theme";
     private static final String ARRANGEMENT = "arrangement";
+    private static final String LESS_MOTION = "motion.less";
     private static final String MAXIMIZED = "window.maximized";
 
     private final Preferences node;
@@ -36,6 +37,18 @@ public final class Remembered {
     /** Remembers the theme. */
     public void theme(Theme theme) {
         node.put(THEME, theme.name());
+    }
+
+    /** Whether the user wants less motion; empty until chosen. */
+    public Optional<Boolean> lessMotion() {
+        return Optional.of(node.get(LESS_MOTION, ""))
+                .filter(kept -> !kept.isEmpty())
+                .map(Boolean::valueOf);
+    }
+
+    /** Remembers whether the user wants less motion. */
+    public void lessMotion(boolean less) {
+        node.putBoolean(LESS_MOTION, less);
     }
 
     /** Place and size of the window in pixels of the screen; empty at first. */

@@ -71,6 +71,7 @@ final class Commands {
             PanelDock dock,
             FixWork fixes,
             PlanWork plans,
+            LessMotion motion,
             Runnable quit,
             Runnable keys,
             QuickLinePanel quickLine,
@@ -87,7 +88,7 @@ final class Commands {
         plan(graph, plans);
         begin("Review");
         add("Set standing…", "ctrl T", standing);
-        view(graph);
+        view(graph, motion);
         panels(dock, panels);
         begin("Help");
         add("Keys", "F1", keys);
@@ -196,7 +197,7 @@ final class Commands {
         toggled("critical path", true, graph::showCritical);
     }
 
-    private void view(StepGraph graph) {
+    private void view(StepGraph graph, LessMotion motion) {
         begin("Window");
         add("Fit width", "ctrl 9", graph::fitWidth);
         add("Fit the selection", "ctrl J", graph::fitSelection);
@@ -209,6 +210,7 @@ final class Commands {
         add("Fold all phases, or unfold them", "alt U", graph::foldAll);
         group++;
         theme = add(otherTheme(), "ctrl D", this::switchTheme);
+        entries.add(new Entry(menu, motion, group));
     }
 
     /** Each panel by its number, and what can be done with the one that has the keyboard. */

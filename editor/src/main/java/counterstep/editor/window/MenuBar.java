@@ -3,7 +3,9 @@ package counterstep.editor.window;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import javax.swing.Action;
 import javax.swing.Box;
+import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JLabel;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
@@ -16,13 +18,19 @@ final class MenuBar extends JMenuBar {
 
     MenuBar(Commands commands, JLabel title) {
         for (Commands.Entry entry : commands.entries()) {
-            JMenuItem item = new JMenuItem(entry.action());
+            JMenuItem item = item(entry.action());
             item.setName(entry.name());
             put(item, menu(entry.menu(), entry.group()), entry.group());
         }
         add(Box.createHorizontalGlue());
         add(title);
         add(Box.createHorizontalStrut(16));
+    }
+
+    /** What is on or off has a tick. */
+    private static JMenuItem item(Action action) {
+        boolean ticked = action.getValue(Action.SELECTED_KEY) != null;
+        return ticked ? new JCheckBoxMenuItem(action) : new JMenuItem(action);
     }
 
     /** Puts a menu that makes its own entries into another, after a number of entries. */

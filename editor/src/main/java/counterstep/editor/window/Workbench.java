@@ -52,6 +52,7 @@ public final class Workbench {
     private final StatusLine status;
     private final Trouble trouble;
     private final MenuBar menus;
+    private final LessMotion motion;
     private final JPanel pages = new JPanel(new CardLayout());
     private Runnable beforeClosing = () -> {};
     private Runnable focusOnOpening;
@@ -79,6 +80,7 @@ public final class Workbench {
         status = new StatusLine(desk);
         background = new Background(status, trouble);
         documents = new DocumentWork(desk, dialogs, background, this::handIn);
+        motion = new LessMotion(graph::lessMotion);
         commands = commands();
         title.putClientProperty("FlatLaf.styleClass", "small");
         menus = new MenuBar(commands, title);
@@ -123,6 +125,7 @@ public final class Workbench {
                 dock,
                 new FixWork(desk, frame, dialogs, background, this::handIn),
                 new PlanWork(desk, frame, dialogs, background, this::handIn),
+                motion,
                 this::close,
                 this::showKeys,
                 quickLine,
@@ -170,6 +173,7 @@ public final class Workbench {
         }
         habits.restore();
         commands.toggles().forEach(toggle -> toggle.keepIn(home.remembered()));
+        motion.restore(home.remembered(), frame.getToolkit());
         habits.noteFilesOf(desk);
         new ChangedElsewhere(desk, documents, dialogs, background).watch(frame);
         FileDrop.onto(frame, documents::openInstead);

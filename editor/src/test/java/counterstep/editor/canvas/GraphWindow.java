@@ -19,6 +19,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import javax.swing.JFrame;
 import org.assertj.swing.core.BasicRobot;
@@ -37,15 +38,22 @@ final class GraphWindow implements AutoCloseable {
     private record Opened(Desk desk, StepGraph graph, JFrame frame) {}
 
     GraphWindow(Procedure procedure) {
-        opened = GuiActionRunner.execute(() -> open(procedure));
+        this(procedure, System::nanoTime);
+    }
+
+    /**
+     * @param clock the time in nanoseconds by which steps glide
+     */
+    GraphWindow(Procedure procedure, LongSupplier clock) {
+        opened = GuiActionRunner.execute(() -> open(procedure, clock));
         new FrameFixture(robot, opened.frame()).show();
         settle();
     }
 
-    private static Opened open(Procedure procedure) {
+    private static Opened open(Procedure procedure, LongSupplier clock) {
         Theme.LIGHT.show();
         Desk desk = Desk.of(procedure);
-        StepGraph graph = new StepGraph(desk);
+        StepGraph graph = new StepGraph(desk, clock);
         JFrame frame = new JFrame("test");
         frame.add(graph);
         frame.setPreferredSize(new Dimension(1000, 700));

@@ -31,6 +31,7 @@ final class RememberedTest {
     void atFirstNothingIsRemembered() {
         assertEquals(Theme.LIGHT, remembered.theme());
         assertEquals(Optional.empty(), remembered.window());
+        assertEquals(Optional.empty(), remembered.lessMotion());
         assertEquals(OptionalInt.empty(), remembered.extent("items"));
         assertEquals(List.of(), remembered.recentFiles());
     }
@@ -40,11 +41,13 @@ final class RememberedTest {
         remembered.theme(Theme.DARK);
         remembered.window(new Rectangle(-20, 30, 900, 700));
         remembered.maximized(true);
+        remembered.lessMotion(false);
         remembered.extent("items", 301);
         Remembered later = new Remembered(node);
         assertEquals(Theme.DARK, later.theme());
         assertEquals(Optional.of(new Rectangle(-20, 30, 900, 700)), later.window());
         assertEquals(true, later.maximized());
+        assertEquals(Optional.of(false), later.lessMotion());
         assertEquals(OptionalInt.of(301), later.extent("items"));
     }
 

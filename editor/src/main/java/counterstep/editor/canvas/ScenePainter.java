@@ -1,0 +1,67 @@
+package counterstep.editor.canvas;
+
+import counterstep.model.LinkEnds;
+import counterstep.model.StepId;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Optional;
+
+/** Draws the steps and links of what is seen. */
+final class ScenePainter implements StepCells.CellPainter {
+    private static final double BEYOND = 12;
+
+    private final StepCells cells;
+    private final Feedback feedback;
+    private final StepPainter steps;
+
+    /**
+     * @param photos where near steps get their photos
+     */
+    ScenePainter(StepCells cells, Feedback feedback, Thumbnails photos) {
+        this.cells = cells;
+        this.feedback = feedback;
+        this.steps = new StepPainter(photos);
+    }
+
+    @Override
+    public void paint(Graphics2D graphics, Object id, double zoom) {
+        GraphPane.smooth(graphics);
+        Scene scene = cells.seen();
+        if (id instanceof LinkEnds link) {
+            Optional.ofNullable(scene.routes().get(link))
+                    .filter(route -> isHit(graphics, route.bounds()))
+                    .ifPresent(
+                            route ->
+                                    LinkPainter.paint(
+                                            graphics, route, scene, new Lettering(zoom).line()));
+        } else if (id instanceof StepId step) {
+            scene.standsFor(step)
+                    .filter(card -> isHit(graphics, card.box()))
+                    .ifPresent(card -> paint(graphics, card, zoom));
+        }
+    }
+
+    /** What glides is asked here; what stands in its place was asked for already. */
+    private boolean isHit(Graphics2D graphics, Rectangle2D box) {
+        return !cells.isGliding()
+                || graphics.hitClip(
+                        (int) (box.getX() - BEYOND),
+                        (int) (box.getY() - BEYOND),
+                        (int) (box.getWidth() + 2 * BEYOND),
+                        (int) (box.getHeight() + 2 * BEYOND));
+    }
+
+    private void paint(Graphics2D graphics, Card card, double zoom) {
+        graphics.translate(card.x(), card.y());
+        steps.paint(graphics, card.face(), state(card), zoom);
+    }
+
+    private StepPainter.State state(Card card) {
+        if (cells.scene().isSelected(card)) {
+            return StepPainter.State.SELECTED;
+        }
+        return feedback.hovered().equals(Optional.of(card.step()))
+                ? StepPainter.State.HOVERED
+                : StepPainter.State.PLAIN;
+    }
+}
