@@ -2,6 +2,7 @@ package counterstep.editor.canvas;
 
 import counterstep.model.LinkEnds;
 import counterstep.model.StepId;
+import java.awt.AlphaComposite;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.Optional;
 /** Draws the steps and links of what is seen. */
 final class ScenePainter implements StepCells.CellPainter {
     private static final double BEYOND = 12;
+    private static final float PALE = 0.7f;
 
     private final StepCells cells;
     private final Feedback feedback;
@@ -49,6 +51,27 @@ final class ScenePainter implements StepCells.CellPainter {
                         (int) (box.getY() - BEYOND),
                         (int) (box.getWidth() + 2 * BEYOND),
                         (int) (box.getHeight() + 2 * BEYOND));
+    }
+
+    /** The steps that the pointer takes along, pale, where they would come to stand. */
+    void paintDragged(Graphics2D graphics, double zoom) {
+        feedback.drag()
+                .filter(Drag.Moving.class::isInstance)
+                .map(Drag.Moving.class::cast)
+                .ifPresent(
+                        moving ->
+                                moving.steps().stream()
+                                        .flatMap(step -> cells.scene().standsFor(step).stream())
+                                        .distinct()
+                                        .forEach(card -> pale(graphics, card, moving, zoom)));
+    }
+
+    private void pale(Graphics2D graphics, Card card, Drag.Moving moving, double zoom) {
+        Graphics2D own = (Graphics2D) graphics.create();
+        own.setComposite(AlphaComposite.SrcOver.derive(PALE));
+        own.translate(card.x() + moving.right(), card.y() + moving.down());
+        steps.paint(own, card.face(), StepPainter.State.PLAIN, zoom);
+        own.dispose();
     }
 
     private void paint(Graphics2D graphics, Card card, double zoom) {

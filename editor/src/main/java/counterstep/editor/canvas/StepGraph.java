@@ -109,11 +109,13 @@ public final class StepGraph extends JPanel {
         pane.addUnder(graphics -> replay.paintUnder(graphics, cells.seen()));
         pane.addOver(graphics -> replay.paint(graphics, cells.seen(), viewpoint.zoom()));
         pane.addUnder(graphics -> empty.paint(graphics, viewpoint.zoom()));
-        pane.addOver(feedback::paint);
-        pane.addOver(this::paintInvitation);
         Thumbnails photos =
                 new DeskThumbnails(desk.photos(), () -> pane.getGraphControl().repaint());
-        cells.paintBy(new ScenePainter(cells, feedback, photos));
+        ScenePainter painter = new ScenePainter(cells, feedback, photos);
+        cells.paintBy(painter);
+        pane.addOver(graphics -> painter.paintDragged(graphics, viewpoint.zoom()));
+        pane.addOver(feedback::paint);
+        pane.addOver(this::paintInvitation);
         add(overview);
         add(pane);
     }
