@@ -12,7 +12,10 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import javax.swing.JPanel;
 
-/** The whole drawing, small, with a frame around what is seen; a click or drag there moves it. */
+/**
+ * The whole drawing, small, with a frame around what is seen; a click or drag there moves it. Not
+ * there while the whole is seen.
+ */
 final class Overview extends JPanel {
     private static final double INSET = 7;
     private static final double WIDTH = 48;
@@ -30,7 +33,12 @@ final class Overview extends JPanel {
         MouseAdapter mover = new Mover();
         addMouseListener(mover);
         addMouseMotionListener(mover);
-        viewpoint.onChange(this::repaint);
+        viewpoint.onChange(this::follow);
+    }
+
+    private void follow() {
+        setVisible(!cells.scene().isEmpty() && !viewpoint.seesAll());
+        repaint();
     }
 
     @Override

@@ -333,7 +333,6 @@ public final class StepGraph extends JPanel {
         } else {
             viewpoint.settle();
         }
-        overview.setVisible(!cells.scene().isEmpty());
         revalidate();
         repaint();
     }

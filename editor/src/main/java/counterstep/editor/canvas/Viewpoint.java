@@ -113,6 +113,11 @@ final class Viewpoint {
                 corner.getX(), corner.getY(), view.width / zoom(), view.height / zoom());
     }
 
+    /** Whether nothing of the drawing is out of sight. */
+    boolean seesAll() {
+        return seen().contains(cells.scene().bounds());
+    }
+
     Point2D toScene(Point control) {
         mxPoint shift = cells.getView().getTranslate();
         return new Point2D.Double(

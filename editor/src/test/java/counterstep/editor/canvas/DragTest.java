@@ -1,6 +1,7 @@
 package counterstep.editor.canvas;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import counterstep.editor.desk.Selection;
@@ -8,6 +9,7 @@ import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepId;
+import java.awt.Component;
 import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
@@ -93,9 +95,11 @@ final class DragTest {
         window.onDesk(desk -> desk.select(Selection.of(OUT)));
         window.onGraph(StepGraph::fitSelection);
         int near = window.boundsOf(OUT).width;
+        Component overview = window.named("overview");
         window.onGraph(StepGraph::fitWhole);
 
         assertEquals(1.5 * Measures.WIDTH, near, 1);
         assertTrue(window.boundsOf(OUT).width <= Measures.WIDTH);
+        assertFalse(overview.isShowing());
     }
 }
