@@ -86,20 +86,22 @@ record Columns(Map<StepId, Point2D> places, List<Rung> rungs, List<EmptyPlace> e
         for (EmptyPlace empty : emptyPlaces) {
             Card left = cards.get(empty.left());
             if (left != null && !left.isFolded()) {
-                Point2D box = folding.drawn(corner(false, empty.row()));
-                lines.add(
-                        new RungLine(
-                                left.step(),
-                                left.step(),
-                                left.x() + Measures.WIDTH + OFF,
-                                left.centreY(),
-                                box.getX() - OFF,
-                                box.getY() + Measures.HEIGHT / 2,
-                                "",
-                                true));
+                lines.add(broken(left, folding.drawn(corner(false, empty.row()))));
             }
         }
         return lines;
+    }
+
+    private static RungLine broken(Card left, Point2D box) {
+        return new RungLine(
+                left.step(),
+                left.step(),
+                left.x() + Measures.WIDTH + OFF,
+                left.centreY(),
+                box.getX() - OFF,
+                box.getY() + Measures.HEIGHT / 2,
+                "",
+                true);
     }
 
     private static RungLine line(Card left, Card right, String label) {

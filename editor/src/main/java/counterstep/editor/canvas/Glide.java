@@ -76,6 +76,6 @@ final class Glide {
 
     private void end() {
         frames.stop();
-        cells.see(cells.scene());
+        cells.stand();
     }
 }

@@ -22,7 +22,7 @@ import java.util.Optional;
 final class StepCells extends mxGraph {
     private Optional<CellPainter> painter = Optional.empty();
     private Scene scene = Scene.EMPTY;
-    private Scene seen = Scene.EMPTY;
+    private Optional<Scene> onItsWay = Optional.empty();
 
     /** Draws a cell at 100 % with the origin where the drawing has it. */
     interface CellPainter {
@@ -56,12 +56,17 @@ final class StepCells extends mxGraph {
 
     void show(Scene shown) {
         scene = shown;
-        seen = shown;
+        onItsWay = Optional.empty();
     }
 
     /** What is painted of the scene while it glides to its place. */
-    void see(Scene onItsWay) {
-        seen = onItsWay;
+    void see(Scene gliding) {
+        onItsWay = Optional.of(gliding);
+    }
+
+    /** Everything is painted where it stands. */
+    void stand() {
+        onItsWay = Optional.empty();
     }
 
     /** Where everything stands. */
@@ -71,11 +76,11 @@ final class StepCells extends mxGraph {
 
     /** Where everything is painted: on its way to where it stands. */
     Scene seen() {
-        return seen;
+        return onItsWay.orElse(scene);
     }
 
     boolean isGliding() {
-        return seen != scene;
+        return onItsWay.isPresent();
     }
 
     @Override
