@@ -66,12 +66,31 @@ final class PanelPictures {
             if (OF_THE_FAN.contains(panel) == fan) {
                 choose(window, panel, step);
                 if (panel.equals("Preview")) {
-                    new Robot().delay(5000); // the page comes from another toolkit
+                    untilThePageIsThere(window);
                 }
                 Picture.write(sideOf(window, panel), pictures, name(panel, theme));
             }
         }
         SwingUtilities.invokeAndWait(window.frame()::dispose);
+    }
+
+    /** The page comes from another toolkit, which takes its time to load and to paint. */
+    private static void untilThePageIsThere(Workbench window) throws Exception {
+        Robot robot = new Robot();
+        boolean[] there = new boolean[1];
+        while (!there[0]) {
+            robot.delay(1000);
+            SwingUtilities.invokeAndWait(() -> there[0] = isShown(window.frame(), "preview page"));
+        }
+        robot.delay(5000);
+    }
+
+    private static boolean isShown(Container within, String name) {
+        return Stream.of(within.getComponents())
+                .anyMatch(
+                        part ->
+                                name.equals(part.getName()) && part.isShowing()
+                                        || part instanceof Container inner && isShown(inner, name));
     }
 
     private static String name(String panel, Theme theme) {
