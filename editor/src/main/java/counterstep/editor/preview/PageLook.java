@@ -12,13 +12,17 @@ import java.util.Base64;
 final class PageLook {
     private static final String FAMILY = "Counterstep Guide";
 
+    /** Those inside of the page lie on its paper, which is white in every theme. */
     private static final String SCROLL_BARS =
             """
             ::-webkit-scrollbar{width:10px;height:10px}
-            ::-webkit-scrollbar-track,::-webkit-scrollbar-corner{background:%1$s}
             ::-webkit-scrollbar-button{display:none}
-            ::-webkit-scrollbar-thumb{background:%2$s;border:2px solid %1$s;border-radius:5px;min-height:28px}
-            ::-webkit-scrollbar-thumb:hover{background:%3$s}
+            ::-webkit-scrollbar-track,::-webkit-scrollbar-corner{background:#FFFFFF}
+            ::-webkit-scrollbar-thumb
+            {background:#8C887F;border:2px solid #FFFFFF;border-radius:5px;min-height:28px}
+            body::-webkit-scrollbar-track,body::-webkit-scrollbar-corner{background:%1$s}
+            body::-webkit-scrollbar-thumb{background:%2$s;border-color:%1$s}
+            body::-webkit-scrollbar-thumb:hover{background:%3$s}
             """;
 
     private PageLook() {}

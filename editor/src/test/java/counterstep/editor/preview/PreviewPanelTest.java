@@ -36,8 +36,7 @@ import org.junit.jupiter.api.Test;
 
 final class PreviewPanelTest {
     private static final String THUMB =
-            "getComputedStyle(document.documentElement, '::-webkit-scrollbar-thumb')"
-                    + ".backgroundColor";
+            "getComputedStyle(document.body, '::-webkit-scrollbar-thumb')" + ".backgroundColor";
 
     private static StepId id(int number) {
         return new StepId("s" + number);
