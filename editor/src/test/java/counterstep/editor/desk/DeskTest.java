@@ -181,10 +181,16 @@ class DeskTest {
         desk.onAnalysis(analysis -> heard.add(line(analysis)));
         work();
         desk.apply(renamed("Cover off"));
-        assertEquals(List.of("1", "1 with fixes", "1 with fixes, being renewed"), heard);
+        assertEquals(
+                List.of(
+                        "1",
+                        "1 with fixes",
+                        "1 with fixes and crew",
+                        "1 with fixes and crew, being renewed"),
+                heard);
         heard.clear();
         work();
-        assertEquals(List.of("2", "2 with fixes"), heard);
+        assertEquals(List.of("2", "2 with fixes", "2 with fixes and crew"), heard);
     }
 
     @Test
@@ -205,6 +211,7 @@ class DeskTest {
     private static String line(Analysis analysis) {
         return analysis.generation()
                 + (analysis.fixes().isPresent() ? " with fixes" : "")
+                + (analysis.crew().isPresent() ? " and crew" : "")
                 + (analysis.renewing() ? ", being renewed" : "");
     }
 }
