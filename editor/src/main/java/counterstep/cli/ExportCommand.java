@@ -1,5 +1,6 @@
 package counterstep.cli;
 
+import counterstep.export.Choices;
 import counterstep.export.Exporter;
 import counterstep.export.Paper;
 import counterstep.export.Print;
@@ -69,6 +70,19 @@ final class ExportCommand implements Callable<Integer> {
                             + " from 120 to 180).")
     private SpeechRate rate = SpeechRate.USUAL;
 
+    @Option(
+            names = "--photo-width",
+            paramLabel = "PIXELS",
+            defaultValue = PhotoWidths.USUAL,
+            converter = PhotoWidths.class,
+            description =
+                    "Longer side of photos at most, "
+                            + Choices.NARROWEST
+                            + " to "
+                            + Choices.WIDEST
+                            + " (default: ${DEFAULT-VALUE}).")
+    private int photoWidth = Choices.USUAL.photoWidth();
+
     ExportCommand(PrintStream out) {
         this.out = out;
     }
@@ -77,11 +91,10 @@ final class ExportCommand implements Callable<Integer> {
     public Integer call() {
         Print print =
                 Print.of(
-                                ProcedureFile.baseName(file),
-                                ProcedureFile.read(file),
-                                PhotoFolder.beside(file))
-                        .on(paper)
-                        .at(rate);
+                        ProcedureFile.baseName(file),
+                        ProcedureFile.read(file),
+                        PhotoFolder.beside(file),
+                        new Choices(paper, rate, photoWidth));
         OutputFolder output = OutputFolder.at(folder);
         for (Exporter format : formats.stream().distinct().toList()) {
             format.write(print, output).forEach(out::println);

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import counterstep.testing.Samples;
+import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -86,6 +88,29 @@ final class ExportCommandTest {
             String why =
                     Run.of("export", SAMPLE, "--to", folder.resolve("no"), spoken[2], refused)
                             .refusal();
+            assertTrue(why.contains(refused), why);
+        }
+        assertFalse(Files.exists(folder.resolve("no")));
+    }
+
+    @Test
+    void photosAreAsWideAsAskedFor() throws Exception {
+        Path fan = Samples.file(Samples.SUPPLY_FAN);
+        String[] wide = {"--format", "md", "--photo-width"};
+        assertEquals(
+                0, Run.of("export", fan, "--to", folder, wide[0], wide[1], wide[2], "300").code());
+        int photos = 0;
+        for (Path file : written(folder)) {
+            if (!file.toString().endsWith(".md")) {
+                BufferedImage photo = ImageIO.read(file.toFile());
+                assertEquals(300, Math.max(photo.getWidth(), photo.getHeight()));
+                photos++;
+            }
+        }
+        assertTrue(photos > 2);
+        for (String refused : List.of("119", "4097", "-300", "wide")) {
+            String why =
+                    Run.of("export", fan, "--to", folder.resolve("no"), wide[2], refused).refusal();
             assertTrue(why.contains(refused), why);
         }
         assertFalse(Files.exists(folder.resolve("no")));

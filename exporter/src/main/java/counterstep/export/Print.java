@@ -29,8 +29,7 @@ import java.util.Optional;
  * @param path the critical path; empty while the links run in a loop
  * @param fingerprint 64 hexadecimal digits that tell one content from another
  * @param pictures its photos
- * @param paper what sheets and PDF are laid out for
- * @param rate how fast a narration is spoken
+ * @param choices paper, size of photos and the like
  */
 public record Print(
         String baseName,
@@ -42,10 +41,15 @@ public record Print(
         Optional<CriticalPath> path,
         String fingerprint,
         Pictures pictures,
-        Paper paper,
-        SpeechRate rate) {
-    /** Derives everything from a procedure. */
+        Choices choices) {
+    /** Derives everything from a procedure, and chooses as usual. */
     public static Print of(String baseName, Procedure procedure, PhotoFolder photos) {
+        return of(baseName, procedure, photos, Choices.USUAL);
+    }
+
+    /** Derives everything from a procedure. */
+    public static Print of(
+            String baseName, Procedure procedure, PhotoFolder photos, Choices choices) {
         Facts facts = Facts.of(procedure);
         return new Print(
                 baseName,
@@ -56,22 +60,21 @@ public record Print(
                 Pairing.of(procedure),
                 criticalPath(procedure, Precedence.of(procedure)),
                 Fingerprint.of(procedure),
-                Pictures.in(photos),
-                Paper.A4,
-                SpeechRate.USUAL);
+                Pictures.in(photos, choices.photoWidth()),
+                choices);
     }
 
     /** The same print on another paper. */
     public Print on(Paper other) {
-        return with(other, rate);
+        return with(choices.on(other));
     }
 
     /** The same print, spoken at another rate. */
     public Print at(SpeechRate other) {
-        return with(paper, other);
+        return with(choices.at(other));
     }
 
-    private Print with(Paper newPaper, SpeechRate newRate) {
+    private Print with(Choices other) {
         return new Print(
                 baseName,
                 facts,
@@ -82,8 +85,17 @@ public record Print(
                 path,
                 fingerprint,
                 pictures,
-                newPaper,
-                newRate);
+                other);
+    }
+
+    /** What sheets and PDF are laid out for. */
+    public Paper paper() {
+        return choices.paper();
+    }
+
+    /** How fast a narration is spoken. */
+    public SpeechRate rate() {
+        return choices.rate();
     }
 
     /** The document that is printed. */

@@ -1,9 +1,8 @@
 package counterstep.editor.preview;
 
 import counterstep.editor.analysis.Analysis;
-import counterstep.export.Paper;
+import counterstep.export.Choices;
 import counterstep.export.Print;
-import counterstep.export.SpeechRate;
 import counterstep.export.html.HtmlGuide;
 import counterstep.export.picture.Pictures;
 import counterstep.json.Fingerprint;
@@ -25,6 +24,8 @@ final class PageMaker {
     /** Photos once prepared, for as long as they are the same. */
     private record Prepared(PhotoFolder folder, List<Photo> photos, Pictures pictures) {}
 
+    private static final int WIDTH = Choices.USUAL.photoWidth();
+
     private final Executor worker = Executors.newSingleThreadExecutor(PageMaker::daemon);
     private final AtomicLong newest = new AtomicLong();
     private Prepared prepared = new Prepared(PhotoFolder.none(), List.of(), none());
@@ -36,7 +37,7 @@ final class PageMaker {
     }
 
     private static Pictures none() {
-        return Pictures.in(PhotoFolder.none());
+        return Pictures.in(PhotoFolder.none(), WIDTH);
     }
 
     /** Makes the page of an analysed document; told on the event thread. */
@@ -73,13 +74,12 @@ final class PageMaker {
                 analysis.criticalPath(),
                 Fingerprint.of(procedure),
                 pictures(photos, procedure.photos()),
-                Paper.A4,
-                SpeechRate.USUAL);
+                Choices.USUAL);
     }
 
     private Pictures pictures(PhotoFolder folder, List<Photo> photos) {
         if (!folder.equals(prepared.folder()) || !photos.equals(prepared.photos())) {
-            prepared = new Prepared(folder, photos, Pictures.in(folder));
+            prepared = new Prepared(folder, photos, Pictures.in(folder, WIDTH));
         }
         return prepared.pictures();
     }

@@ -151,7 +151,7 @@ final class PreviewPanelTest {
             try (PreviewWindow preview = new PreviewWindow(pump(bad))) {
                 assertTrue(preview.text("#step-1").contains("<script>"));
                 assertTrue(preview.holds("document.querySelector('img, iframe') === null"));
-                assertTrue(preview.holds("document.querySelectorAll('script').length === 1"));
+                assertTrue(preview.holds("document.querySelectorAll('script').length === 2"));
                 assertEquals("Pump", preview.script("document.title"));
                 preview.script(
                         "(function(){var i=document.createElement('img');i.src='http://127.0.0.1:%d/';document.body.appendChild(i)})()"

@@ -56,6 +56,7 @@ final class Page {
         markup.close();
         imprint(guide.imprint());
         if (medium == Medium.BROWSER) {
+            markup.own("\n" + LinkedData.element(guide, name, known ? language : "en"));
             markup.own(Script.element());
         }
         return markup.close().close().own("\n").toString();

@@ -10,23 +10,27 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** The photos of one document, each prepared once however many formats and steps show it. */
 public final class Pictures {
-    private static final int LONGEST_SIDE = 1200;
-
     private final PhotoFolder folder;
+    private final int longest;
     private final Map<PhotoId, Picture> prepared = new ConcurrentHashMap<>();
 
-    private Pictures(PhotoFolder folder) {
+    private Pictures(PhotoFolder folder, int longest) {
         this.folder = folder;
-    }
-
-    /** The photos in a folder; read when they are asked for. */
-    public static Pictures in(PhotoFolder folder) {
-        return new Pictures(folder);
+        this.longest = longest;
     }
 
     /**
-     * A photo turned as the document says and at most 1200 pixels on its longer side. Ways in which
-     * the camera says to turn it are left out like all it wrote: the document's turns alone count.
+     * The photos in a folder; read when they are asked for.
+     *
+     * @param longest the longer side at most, in pixels
+     */
+    public static Pictures in(PhotoFolder folder, int longest) {
+        return new Pictures(folder, longest);
+    }
+
+    /**
+     * A photo turned as the document says and scaled down. Ways in which the camera says to turn it
+     * are left out like all it wrote: the document's turns alone count.
      */
     public Picture of(Photo photo) {
         return prepared.computeIfAbsent(photo.id(), id -> prepare(photo));
@@ -38,9 +42,9 @@ public final class Pictures {
             return Picture.lacking("photo missing");
         }
         try {
-            RawPicture raw = RawPicture.read(bytes.get(), LONGEST_SIDE);
+            RawPicture raw = RawPicture.read(bytes.get(), longest);
             var turned = Pixels.turned(raw.pixels(), photo.quarterTurns());
-            var scaled = Pixels.scaled(turned, LONGEST_SIDE);
+            var scaled = Pixels.scaled(turned, longest);
             return Picture.shown(PictureEncoder.encode(scaled, raw.format()));
         } catch (IOException broken) {
             return Picture.lacking(broken.getMessage());

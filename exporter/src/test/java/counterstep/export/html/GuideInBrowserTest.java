@@ -92,7 +92,7 @@ final class GuideInBrowserTest {
                                                 + "<img src=https://example.org/x.png"
                                                 + " onerror=\"document.title='ran'\">"))));
         assertFalse(browser.value("document.title").equals("ran"));
-        assertEquals(1L, browser.value("document.scripts.length"));
+        assertEquals(2L, browser.value("document.scripts.length"));
         assertEquals(
                 0L,
                 browser.value(

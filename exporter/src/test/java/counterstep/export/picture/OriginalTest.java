@@ -148,7 +148,7 @@ final class OriginalTest {
                         original.quarterTurns(),
                         Extras.NONE);
         PhotoFolder folder = PhotoFolder.of(name -> Optional.of(taken));
-        EncodedPicture exported = Pictures.in(folder).of(photo).encoded().orElseThrow();
+        EncodedPicture exported = Pictures.in(folder, 1200).of(photo).encoded().orElseThrow();
         requireUpright(ImageIO.read(new ByteArrayInputStream(exported.bytes())));
         requireUpright(ScaledPhoto.of(photo, folder, LONG).pixels().orElseThrow());
         assertEquals(

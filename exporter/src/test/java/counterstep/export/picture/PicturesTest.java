@@ -95,7 +95,7 @@ final class PicturesTest {
 
     private Picture picture(String file, int turns) {
         PhotoFolder photos = PhotoFolder.beside(folder.resolve("x.procedure.json"));
-        return Pictures.in(photos)
+        return Pictures.in(photos, 1200)
                 .of(new Photo(new PhotoId("h1"), file, "", "", turns, Extras.NONE));
     }
 
