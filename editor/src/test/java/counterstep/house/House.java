@@ -58,7 +58,7 @@ final class House {
                     List.of("editor.analysis", "editor.theme", "cli"),
                     List.of("editor.form"),
                     List.of("editor.desk", "editor.remembered"),
-                    List.of("editor.start", "editor.clipboard", "editor.order"),
+                    List.of("editor.start", "editor.clipboard", "editor.exporting", "editor.order"),
                     PANELS,
                     List.of("editor.window"),
                     List.of("start"));

@@ -33,6 +33,7 @@ final class HouseRulesTest {
                     "javafx..", List.of("editor.preview"),
                     "com.drew..", List.of("export.picture"),
                     "com.openhtmltopdf..", List.of("export.pdf"),
+                    "org.apache.pdfbox..", List.of("export.pdf"),
                     "org.jsoup..", List.of("export.pdf"),
                     "picocli..", List.of("cli"));
 

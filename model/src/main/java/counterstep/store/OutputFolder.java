@@ -4,6 +4,9 @@ import counterstep.input.BadInput;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** The folder that exports are written to, each file replaced whole. */
@@ -12,14 +15,21 @@ public final class OutputFolder {
     private static final Pattern NOT_PLAIN = Pattern.compile("[/\\\\:\\p{Cntrl}]");
 
     private final Path directory;
+    private final Optional<Map<Path, byte[]>> memory;
 
-    private OutputFolder(Path directory) {
+    private OutputFolder(Path directory, Optional<Map<Path, byte[]>> memory) {
         this.directory = directory;
+        this.memory = memory;
     }
 
     /** Files go there; the folder is made with the first of them. */
     public static OutputFolder at(Path directory) {
-        return new OutputFolder(directory);
+        return new OutputFolder(directory, Optional.empty());
+    }
+
+    /** A folder that is none: its files stay in memory, to be shown and not kept. */
+    public static OutputFolder inMemory() {
+        return new OutputFolder(Path.of(""), Optional.of(new LinkedHashMap<>()));
     }
 
     /**
@@ -32,15 +42,20 @@ public final class OutputFolder {
         try {
             Path directory = Files.createTempDirectory("counterstep-");
             directory.toFile().deleteOnExit();
-            return new OutputFolder(directory);
+            return at(directory);
         } catch (IOException failed) {
             throw DiskFault.writing(Path.of(System.getProperty("java.io.tmpdir", "")), failed);
         }
     }
 
-    /** Where the files go. */
-    public Path directory() {
-        return directory;
+    /** A folder in this one; made with the first file in it. */
+    public OutputFolder inner(String name) {
+        return new OutputFolder(directory.resolve(plain(name)), memory);
+    }
+
+    /** What was written so far, if it stays in memory; else nothing. */
+    public Map<Path, byte[]> contents() {
+        return memory.map(Map::copyOf).orElseGet(Map::of);
     }
 
     /**
@@ -50,14 +65,11 @@ public final class OutputFolder {
      * @throws BadInput if the name is no plain file name, or the disk refuses
      */
     public Path write(String fileName, byte[] content) {
-        if (fileName.isEmpty()
-                || fileName.equals(".")
-                || fileName.equals("..")
-                || NOT_PLAIN.matcher(fileName).find()) {
-            throw new BadInput(
-                    directory.toString(), "'" + fileName + "' is no plain file name", "");
+        Path file = directory.resolve(plain(fileName));
+        if (memory.isPresent()) {
+            memory.get().put(file, content.clone());
+            return file;
         }
-        Path file = directory.resolve(fileName);
         makeDirectory();
         try {
             WholeFile.put(file, out -> out.write(content));
@@ -65,6 +77,16 @@ public final class OutputFolder {
             throw DiskFault.writing(file, failed);
         }
         return file;
+    }
+
+    private String plain(String name) {
+        if (name.isEmpty()
+                || name.equals(".")
+                || name.equals("..")
+                || NOT_PLAIN.matcher(name).find()) {
+            throw new BadInput(directory.toString(), "'" + name + "' is no plain file name", "");
+        }
+        return name;
     }
 
     private void makeDirectory() {

@@ -13,6 +13,7 @@ public final class Remembered {
     private static final String THEME = "theme";
     private static final String ARRANGEMENT = "arrangement";
     private static final String LESS_MOTION = "motion.less";
+    private static final String EXPORT = "export";
     private static final String MAXIMIZED = "window.maximized";
 
     private final Preferences node;
@@ -109,6 +110,16 @@ public final class Remembered {
     /** Remembers where the panels stand. */
     public void arrangement(Arrangement arrangement) {
         node.put(ARRANGEMENT, arrangement.text());
+    }
+
+    /** What was exported last, as {@link #export(String)} was told; empty at first. */
+    public String export() {
+        return node.get(EXPORT, "");
+    }
+
+    /** Remembers what was exported, in the words of who exports. */
+    public void export(String line) {
+        node.put(EXPORT, line);
     }
 
     /** The files that were open last, the latest first. */

@@ -48,6 +48,7 @@ public final class Workbench {
     private final Dialogs dialogs = new Dialogs(frame);
     private final Background background;
     private final DocumentWork documents;
+    private final ExportWork exports;
     private final Commands commands;
     private final StatusLine status;
     private final Trouble trouble;
@@ -81,6 +82,7 @@ public final class Workbench {
         background = new Background(status, trouble);
         documents = new DocumentWork(desk, dialogs, background, this::handIn);
         motion = new LessMotion(graph::lessMotion);
+        exports = new ExportWork(desk, dialogs, frame, background, this::handIn);
         commands = commands();
         title.putClientProperty("FlatLaf.styleClass", "small");
         menus = new MenuBar(commands, title);
@@ -115,7 +117,6 @@ public final class Workbench {
     }
 
     private Commands commands() {
-        ExportWork exports = new ExportWork(desk, dialogs, frame, background, this::handIn);
         return new Commands(
                 desk,
                 graph,
@@ -163,6 +164,7 @@ public final class Workbench {
                     habits.remember();
                     autosave.close();
                 };
+        exports.remembering(home.remembered());
         menus.insert(new RecentMenu(home.remembered(), documents::openInstead), "File", 2);
         if (file.isEmpty()) {
             StartPage page = start(home);

@@ -296,26 +296,6 @@ final class WorkbenchTest {
     }
 
     @Test
-    void theGuideIsExportedToTheChosenFolder() {
-        opened(Samples.SUPPLY_FAN);
-        frame.button("Export guide").click();
-        JFileChooserFixture chooser = JFileChooserFinder.findFileChooser().using(robot);
-        chooser.setCurrentDirectory(folder.toFile());
-        chooser.selectFile(folder.toFile()).approve();
-        JOptionPaneFixture pane =
-                JOptionPaneFinder.findOptionPane().withTimeout(30_000).using(robot);
-        JTextArea words = robot.finder().findByType(pane.target(), JTextArea.class);
-        List<Path> written = words.getText().lines().map(Path::of).toList();
-        List<Path> guides =
-                List.of(
-                        folder.resolve("bench-supply-fan.guide.html"),
-                        folder.resolve("bench-supply-fan.guide.md"));
-        assertTrue(written.containsAll(guides), written::toString);
-        written.forEach(each -> assertTrue(Files.isRegularFile(each), each::toString));
-        pane.buttonWithText("Close").click();
-    }
-
-    @Test
     void theThemeIsSwitchedLive() {
         control(KeyEvent.VK_D);
         until("dark", () -> GuiActionRunner.execute(() -> Theme.current() == Theme.DARK));

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The steps in page order, each put together with its place in the whole. */
 final class Steps {
@@ -25,6 +26,7 @@ final class Steps {
     }
 
     List<PhaseBlock> phases() {
+        print.pictures().prepare(shown());
         List<PhaseBlock> blocks = new ArrayList<>();
         List<StepBlock> run = new ArrayList<>();
         Set<Phase> seen = EnumSet.noneOf(Phase.class);
@@ -39,6 +41,13 @@ final class Steps {
             }
         }
         return blocks;
+    }
+
+    private Set<Photo> shown() {
+        return print.procedure().steps().stream()
+                .flatMap(step -> step.photos().stream())
+                .map(shown -> print.facts().index().photo(shown.photo()))
+                .collect(Collectors.toSet());
     }
 
     private static String title(Phase phase) {

@@ -44,7 +44,7 @@ public final class PhotoFiles {
 
     /** Writes them beside the page, in the order of the steps. */
     public List<Path> write(OutputFolder page) {
-        OutputFolder beside = OutputFolder.at(page.directory().resolve(folder));
+        OutputFolder beside = page.inner(folder);
         return files.entrySet().stream()
                 .map(photo -> beside.write(photo.getKey(), photo.getValue().bytes()))
                 .toList();

@@ -4,6 +4,7 @@ import counterstep.model.Photo;
 import counterstep.model.PhotoId;
 import counterstep.store.PhotoFolder;
 import java.io.IOException;
+import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -34,6 +35,11 @@ public final class Pictures {
      */
     public Picture of(Photo photo) {
         return prepared.computeIfAbsent(photo.id(), id -> prepare(photo));
+    }
+
+    /** Prepares photos that will be asked for, as many at a time as there are processors. */
+    public void prepare(Collection<Photo> photos) {
+        photos.parallelStream().forEach(this::of);
     }
 
     private Picture prepare(Photo photo) {

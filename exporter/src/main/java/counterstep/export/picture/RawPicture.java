@@ -60,8 +60,8 @@ record RawPicture(BufferedImage pixels, PictureFormat format) {
                 throw new TooLarge();
             }
             ImageReadParam sparing = reader.getDefaultReadParam();
-            // Twice what is needed is kept, so that scaling can still smooth.
-            int every = Math.max(1, Math.max(width, height) / (2 * wanted));
+            // Half as much again as needed is kept at least, so that scaling can still smooth.
+            int every = Math.max(1, 2 * Math.max(width, height) / (3 * wanted));
             sparing.setSourceSubsampling(every, every, 0, 0);
             pixels = reader.read(0, sparing);
         } catch (TooLarge told) {
