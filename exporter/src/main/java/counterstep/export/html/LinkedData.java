@@ -12,12 +12,17 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * What the guide says to machines that read pages: a HowTo of schema.org as JSON-LD (W3C), a
  * section for each phase. Photos are left out: they have no address of their own.
  */
 final class LinkedData {
+    /** What ends a script, or is no sign that a page may have. */
+    private static final Pattern NOT_PLAIN = Pattern.compile("[&<>\\p{C}\\p{Zl}\\p{Zp}]");
+
     private LinkedData() {}
 
     /** The element, for the head of a page; nothing in it can end it. */
@@ -27,11 +32,11 @@ final class LinkedData {
     }
 
     private static String closedIn(String json) {
-        return json.replace("&", "\\u0026")
-                .replace("<", "\\u003c")
-                .replace(">", "\\u003e")
-                .replace("\u2028", "\\u2028")
-                .replace("\u2029", "\\u2029");
+        return NOT_PLAIN.matcher(json).replaceAll(found -> escaped(found.group()));
+    }
+
+    private static String escaped(String signs) {
+        return signs.chars().mapToObj("\\\\u%04x"::formatted).collect(Collectors.joining());
     }
 
     private static Map<String, Object> howTo(Guide guide, String name, String language) {
