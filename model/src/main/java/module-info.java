@@ -22,6 +22,7 @@ module counterstep.model {
     exports counterstep.mirror;
     exports counterstep.model;
     exports counterstep.plan;
+    exports counterstep.reach;
     exports counterstep.review;
     exports counterstep.shorthand;
     exports counterstep.store;

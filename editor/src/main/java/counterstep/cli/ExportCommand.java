@@ -6,6 +6,8 @@ import counterstep.export.Paper;
 import counterstep.export.Print;
 import counterstep.export.SpeechRate;
 import counterstep.export.catalogue.Catalogue;
+import counterstep.model.Procedure;
+import counterstep.reach.Reach;
 import counterstep.store.OutputFolder;
 import counterstep.store.PhotoFolder;
 import counterstep.store.ProcedureFile;
@@ -14,10 +16,12 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.TypeConversionException;
@@ -83,16 +87,21 @@ final class ExportCommand implements Callable<Integer> {
                             + " (default: ${DEFAULT-VALUE}).")
     private int photoWidth = Choices.USUAL.photoWidth();
 
+    @Mixin private ReachOption reach = new ReachOption();
+
     ExportCommand(PrintStream out) {
         this.out = out;
     }
 
     @Override
     public Integer call() {
+        Procedure whole = ProcedureFile.read(file);
+        Optional<Reach> reached = reach.in(whole);
         Print print =
                 Print.of(
-                        ProcedureFile.baseName(file),
-                        ProcedureFile.read(file),
+                        ProcedureFile.baseName(file)
+                                + reached.map(part -> "." + part.fileName()).orElse(""),
+                        reached.map(Reach::procedure).orElse(whole),
                         PhotoFolder.beside(file),
                         new Choices(paper, rate, photoWidth));
         OutputFolder output = OutputFolder.at(folder);

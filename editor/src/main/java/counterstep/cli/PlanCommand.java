@@ -5,13 +5,17 @@ import counterstep.json.JsonText;
 import counterstep.model.Index;
 import counterstep.model.Procedure;
 import counterstep.model.StepId;
+import counterstep.reach.Reach;
 import counterstep.store.ProcedureFile;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -42,6 +46,8 @@ final class PlanCommand implements Callable<Integer> {
             description = "What a tool change takes, 4.2 where not said.")
     private ToolTime toolTime = ToolTime.PUBLISHED;
 
+    @Mixin private ReachOption reach = new ReachOption();
+
     PlanCommand(PrintStream out, PrintStream err) {
         this.out = out;
         this.err = err;
@@ -49,11 +55,20 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Procedure procedure = ProcedureFile.read(file);
+        Procedure whole = ProcedureFile.read(file);
+        Optional<Reach> reached = reach.in(whole);
+        Procedure procedure = reached.map(Reach::procedure).orElse(whole);
         Planned planned = Planned.of(procedure, toolTime);
         switch (format) {
-            case TEXT -> PlanText.of(planned).forEach(out::println);
-            case JSON -> out.println(JsonText.of(PlanJson.of(planned)));
+            case TEXT -> {
+                PlanText.of(planned).forEach(out::println);
+                reached.map(ReachText::of).ifPresent(lines -> lines.forEach(out::println));
+            }
+            case JSON -> {
+                Map<String, Object> json = PlanJson.of(planned);
+                reached.ifPresent(found -> json.put("reach", ReachJson.of(found)));
+                out.println(JsonText.of(json));
+            }
         }
         planned.loop().ifPresent(loop -> err.println(sentence(loop, Index.of(procedure))));
         return planned.loop().isEmpty() ? CommandLineRun.CLEAN : CommandLineRun.FOUND;

@@ -37,6 +37,7 @@ final class House {
                     List.of("find", "ledger", "mending", "plan", "toolchange", "store", "excerpt"),
                     List.of("mirror", "implied", "check", "shorthand", "crew"),
                     List.of(
+                            "reach",
                             "check.completeness",
                             "check.sequence",
                             "check.safety",

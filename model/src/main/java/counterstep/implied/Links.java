@@ -10,7 +10,7 @@ import java.util.function.Supplier;
  * The links found so far, each with the first reason found for it. Between two actions of one step
  * there is no link: they run in their listed order.
  */
-final class Links {
+sealed class Links permits BroughtThere {
     private final Map<LinkEnds, String> reasons = new LinkedHashMap<>();
 
     /** Links the steps of two actions, of which one stands earlier on the page. */

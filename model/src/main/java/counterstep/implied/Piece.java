@@ -62,6 +62,12 @@ final class Piece {
         return Optional.empty();
     }
 
+    /** Where it is after all that moved it up to an action. */
+    Place placeAfter(Act act) {
+        int upTo = (int) moves.stream().filter(move -> !act.isBefore(move)).count();
+        return upTo == 0 ? Place.HOME : places.get(upTo - 1);
+    }
+
     private int countBefore(Act act) {
         int before = moves.size();
         while (before > 0 && !moves.get(before - 1).isBefore(act)) {

@@ -3,6 +3,7 @@ package counterstep.testing;
 import counterstep.model.Item;
 import counterstep.model.Phase;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 
@@ -28,18 +29,25 @@ public final class RandomTeardown {
 
     /** A device of so many covers, one under the other, taken apart and put together. */
     public static Sketch of(int covers, long seed) {
-        return new RandomTeardown(seed).sketch(covers);
+        return new RandomTeardown(seed).sketch(covers, false);
     }
 
-    private Sketch sketch(int covers) {
+    /** The same with several covers beside each other, and steps that do what two would. */
+    public static Sketch branching(int covers, long seed) {
+        return new RandomTeardown(seed).sketch(covers, true);
+    }
+
+    private Sketch sketch(int covers, boolean branching) {
         List<Item> parts = new ArrayList<>();
         pairs.add(new Pair("isolate e1 1 wait 60; prove dead e1", "restore power e1"));
         List<List<Pair>> layers = new ArrayList<>();
-        String beneath = "";
+        String[] beneath = new String[covers + 1];
+        Arrays.fill(beneath, "");
         for (int layer = covers; layer >= 1; layer--) {
             List<Pair> steps = new ArrayList<>();
-            beneath = layer(layer, beneath, parts, steps);
-            layers.add(0, steps);
+            int above = branching ? random.nextInt(layer) : layer - 1;
+            beneath[above] += layer(layer, beneath[layer].strip(), parts, steps) + " ";
+            layers.add(0, branching ? joined(steps) : steps);
         }
         layers.forEach(pairs::addAll);
         parts.forEach(sketch::item);
@@ -50,6 +58,23 @@ public final class RandomTeardown {
             sketch.step(pairs.get(place).up()).text(TEXT);
         }
         return sketch.phase(Phase.VERIFY).step("check");
+    }
+
+    private List<Pair> joined(List<Pair> steps) {
+        List<Pair> joined = new ArrayList<>();
+        for (Pair pair : steps) {
+            int last = joined.size() - 1;
+            if (last >= 0 && random.nextInt(4) == 0) {
+                Pair before = joined.remove(last);
+                joined.add(
+                        new Pair(
+                                before.down() + "; " + pair.down(),
+                                pair.up() + "; " + before.up()));
+            } else {
+                joined.add(pair);
+            }
+        }
+        return joined;
     }
 
     /** Adds one cover with what holds and tethers it; answers what lies at its level. */
