@@ -19,9 +19,7 @@ final class ReachText {
         lines.add(
                 Plain.line(
                         "%s. All checks run on these: %s."
-                                .formatted(
-                                        reach.summary(),
-                                        Amount.of(Math.toIntExact(errors), "error"))));
+                                .formatted(reach.summary(), Amount.of(errors, "error"))));
         if (!reach.leftOut().isEmpty()) {
             lines.add("Left out, by the numbers of the whole:");
         }

@@ -56,7 +56,7 @@ final class ReachOptionTest {
         assertEquals(0, run.code(), run.err());
         Path guide = folder.resolve(Samples.STICK_UNIT + ".reach-right-grip.guide.md");
         String text = Files.readString(guide);
-        assertTrue(text.startsWith("# Orrin C4: to reach right grip"), text);
+        assertTrue(text.startsWith("# Orrin C4 radio controller: to reach right grip"), text);
         assertTrue(text.contains("Right grip off") && !text.contains("Left grip off"));
     }
 

@@ -4,11 +4,7 @@ import counterstep.model.FastenerSet;
 import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.Verb;
-import java.util.ArrayDeque;
-import java.util.Deque;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * Links between actions on one item: what moves a piece comes after what moved it before. What is
@@ -16,9 +12,6 @@ import java.util.Set;
  * so that they do not get mixed (common practice).
  */
 final class Counts {
-    private static final Set<Verb> FROM_THE_MAT =
-            EnumSet.of(Verb.REINSTALL, Verb.BRING_IN, Verb.DISCARD);
-
     private final Pieces pieces;
     private final Sentences sentences;
     private final Links links;
@@ -33,8 +26,8 @@ final class Counts {
         for (Item item : pieces.index().procedure().items()) {
             List<Act> acts = pieces.acts(item.id());
             pieces.of(item.id()).forEach(piece -> moves(item.id(), piece));
-            onTheMat(item.id(), acts);
-            newForOld(item.id(), acts);
+            Mat.fromTheMat(acts).forEach(one -> add(one.laid(), one.taken(), item.id()));
+            Mat.newForOld(acts).forEach(one -> add(one.laid(), one.taken(), item.id()));
             if (item instanceof FastenerSet set && !set.captive()) {
                 looseOnesFirst(item.id(), acts);
             }
@@ -44,40 +37,6 @@ final class Counts {
     private void moves(ItemId item, Piece piece) {
         for (int move = 1; move < piece.moves().size(); move++) {
             add(piece.moves().get(move - 1), piece.moves().get(move), item);
-        }
-    }
-
-    private void onTheMat(ItemId item, List<Act> acts) {
-        Deque<Act> mat = new ArrayDeque<>();
-        for (Act act : acts) {
-            if (act.verb() == Verb.REMOVE || act.verb() == Verb.TAKE_AWAY) {
-                push(mat, act);
-            } else if (FROM_THE_MAT.contains(act.verb())) {
-                take(mat, act, item);
-            }
-        }
-    }
-
-    private void newForOld(ItemId item, List<Act> acts) {
-        Deque<Act> thrownAway = new ArrayDeque<>();
-        for (Act act : acts) {
-            if (act.verb() == Verb.DISCARD) {
-                push(thrownAway, act);
-            } else if (act.verb() == Verb.FIT_NEW) {
-                take(thrownAway, act, item);
-            }
-        }
-    }
-
-    private static void push(Deque<Act> lying, Act act) {
-        for (int one = 0; one < act.action().count(); one++) {
-            lying.push(act);
-        }
-    }
-
-    private void take(Deque<Act> lying, Act act, ItemId item) {
-        for (int one = 0; one < act.action().count() && !lying.isEmpty(); one++) {
-            add(lying.pop(), act, item);
         }
     }
 

@@ -3,9 +3,7 @@ package counterstep.implied;
 import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.Verb;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 
 /**
@@ -76,39 +74,16 @@ final class Excursions {
         };
     }
 
-    /** What comes to lie on the mat wants what takes it from there. */
+    /** What comes to lie on the mat wants what takes it from there, and the old the new. */
     void clearTheMat() {
         for (Item item : pieces.index().procedure().items()) {
-            Deque<Act> mat = new ArrayDeque<>();
-            Deque<Act> thrownAway = new ArrayDeque<>();
-            for (Act act : pieces.acts(item.id())) {
-                switch (act.verb()) {
-                    case REMOVE, TAKE_AWAY -> push(mat, act);
-                    case REINSTALL, BRING_IN -> take(mat, act, item.id());
-                    case DISCARD -> {
-                        take(mat, act, item.id());
-                        push(thrownAway, act);
-                    }
-                    case FIT_NEW -> take(thrownAway, act, item.id());
-                    case LOOSEN, TIGHTEN, UNCLIP, CLIP, CUT, DISCONNECT, RECONNECT -> {}
-                    case RELEASE, LAY, PRESS, REJOIN, MOVE_ASIDE, RETURN, NOTE, RESTORE -> {}
-                    case ISOLATE, PROVE_DEAD, RESTORE_POWER, APPLY, CLEAN, CHECK -> {}
-                    case ALIGN, WAIT -> {}
-                }
-            }
+            List<Act> acts = pieces.acts(item.id());
+            Mat.fromTheMat(acts).forEach(one -> both(item.id(), one.laid(), one.taken()));
+            Mat.newForOld(acts).forEach(one -> both(item.id(), one.laid(), one.taken()));
         }
     }
 
-    private static void push(Deque<Act> lying, Act act) {
-        for (int one = 0; one < act.action().count(); one++) {
-            lying.push(act);
-        }
-    }
-
-    private void take(Deque<Act> lying, Act act, ItemId item) {
-        for (int one = 0; one < act.action().count() && !lying.isEmpty(); one++) {
-            Act put = lying.pop();
-            wanting.wantEachOther(put, act, () -> sentences.order(put, act, item));
-        }
+    private void both(ItemId item, Act laid, Act taken) {
+        wanting.wantEachOther(laid, taken, () -> sentences.order(laid, taken, item));
     }
 }

@@ -37,7 +37,9 @@ final class ReachTest {
                         .toList();
         assertEquals(expected, numbers(STICK_UNIT, reach));
         assertEquals("right grip needs 21 of 58 steps", reach.summary());
-        assertEquals("Orrin C4: to reach right grip", reach.procedure().titleBlock().title());
+        assertEquals(
+                "Orrin C4 radio controller: to reach right grip",
+                reach.procedure().titleBlock().title());
         assertEquals("reach-right-grip", reach.fileName());
         assertTrue(
                 reach.leftOut()

@@ -34,6 +34,16 @@ final class Keys {
         on("ctrl NUMPAD0", viewpoint::zoomActual);
     }
 
+    /** Escape does something beside giving up a drag. */
+    void escape(Gestures gestures, Runnable also) {
+        on(
+                "ESCAPE",
+                () -> {
+                    gestures.cancel();
+                    also.run();
+                });
+    }
+
     private void on(String key, Runnable command) {
         KeyPress.on(control, key, command);
     }

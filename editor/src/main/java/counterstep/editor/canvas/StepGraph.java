@@ -39,6 +39,7 @@ public final class StepGraph extends JPanel {
     private final KeptRoutes routes = new KeptRoutes();
     private final ReplayMarks replay = new ReplayMarks();
     private final PlanMarks plan = new PlanMarks();
+    private final FaintSteps faint = new FaintSteps();
     private final EmptyPlaces empty;
     private final Folds folds;
     private final TitleEditor titles;
@@ -112,7 +113,7 @@ public final class StepGraph extends JPanel {
         Thumbnails photos =
                 new DeskThumbnails(desk.photos(), () -> pane.getGraphControl().repaint());
         ScenePainter painter = new ScenePainter(cells, feedback, photos);
-        cells.paintBy(painter);
+        cells.paintBy(faint.over(painter));
         pane.addOver(graphics -> painter.paintDragged(graphics, viewpoint.zoom()));
         pane.addOver(feedback::paint);
         pane.addOver(this::paintInvitation);
@@ -242,6 +243,17 @@ public final class StepGraph extends JPanel {
         replay.show(walked);
         walked.now().ifPresent(this::reveal);
         pane.getGraphControl().repaint();
+    }
+
+    /** Draws some steps in full and the others faint; all in full where none are named. */
+    public void showOnly(Optional<Set<StepId>> steps) {
+        faint.showOnly(steps);
+        pane.getGraphControl().repaint();
+    }
+
+    /** What Escape does beside giving up a drag. */
+    public void onEscape(Runnable listener) {
+        new Keys(pane.getGraphControl()).escape(gestures, listener);
     }
 
     /** Whether steps stand in their new places at once, or glide there. */

@@ -71,6 +71,7 @@ final class Commands {
             PanelDock dock,
             FixWork fixes,
             PlanWork plans,
+            ReachWork reaching,
             LessMotion motion,
             Runnable quit,
             Runnable keys,
@@ -86,6 +87,7 @@ final class Commands {
         drawing(graph, quickLine, panels.blocks()::keep);
         checks(panels.findings(), dock, fixes);
         plan(graph, plans);
+        reaching(reaching);
         begin("Review");
         add("Set standing…", "ctrl T", standing);
         view(graph, motion);
@@ -195,6 +197,16 @@ final class Commands {
         group++;
         toggled("tools in hand", false, graph::showTools);
         toggled("critical path", true, graph::showCritical);
+    }
+
+    private void reaching(ReachWork reaching) {
+        group++;
+        add("Reach this part", "ctrl I", reaching::show);
+        Action all = add("Show all steps again", "ESCAPE", reaching::showAll);
+        all.setEnabled(false);
+        reaching.onShown(shown -> all.setEnabled(shown.isPresent()));
+        add("Open the steps to this part", reaching::open);
+        add("Export the steps to this part…", reaching::export);
     }
 
     private void view(StepGraph graph, LessMotion motion) {

@@ -64,6 +64,11 @@ final class DocumentWork {
                                 this::notOpened));
     }
 
+    /** Lays a document on the desk that was made from what lies there; it has no file yet. */
+    void openMade(Procedure made, PhotoFolder itsPhotos) {
+        unlessUnsaved(() -> lay(() -> desk.opened(made, itsPhotos)));
+    }
+
     void open() {
         unlessUnsaved(() -> dialogs.open(desk.state().file()).ifPresent(this::open));
     }

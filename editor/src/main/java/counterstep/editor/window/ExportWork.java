@@ -8,6 +8,8 @@ import counterstep.editor.exporting.Exported;
 import counterstep.editor.remembered.Remembered;
 import counterstep.export.Exporter;
 import counterstep.export.Print;
+import counterstep.model.Procedure;
+import counterstep.reach.Reach;
 import counterstep.store.OutputFolder;
 import java.awt.Component;
 import java.awt.Desktop;
@@ -47,11 +49,19 @@ final class ExportWork {
     void export() {
         handIn.run();
         DeskState state = desk.state();
-        Exported document =
-                new Exported(
-                        DocumentWork.baseName(state), state.procedure(), desk.photos().folder());
+        export(DocumentWork.baseName(state), state.procedure());
+    }
+
+    /** The guide that reaches some parts alone. */
+    void export(Reach reach) {
+        export(DocumentWork.baseName(desk.state()) + "." + reach.fileName(), reach.procedure());
+    }
+
+    private void export(String baseName, Procedure procedure) {
+        Exported document = new Exported(baseName, procedure, desk.photos().folder());
         Path near =
-                state.file()
+                desk.state()
+                        .file()
                         .map(file -> file.toAbsolutePath().getParent())
                         .orElseGet(() -> Path.of(System.getProperty("user.home")));
         new ExportQuestion(document, near, habit.get(), remember)

@@ -20,12 +20,13 @@ import javax.swing.JPanel;
 /** The totals left; whether all is saved, the revision and the zoom right. */
 final class StatusLine extends JPanel implements Background.Board {
     private final Desk desk;
-    private final JLabel totals = new JLabel(" ");
+    private final JLabel totals = PlainText.in(new JLabel(" "));
     private final JLabel standing = PlainText.in(new JLabel(" "));
     private final JLabel doing = PlainText.in(new JLabel());
     private final JButton stop = new JButton("Stop");
     private Runnable stopping = () -> {};
     private int zoom = 100;
+    private String first = "";
 
     StatusLine(Desk desk) {
         super(new BorderLayout());
@@ -84,6 +85,12 @@ final class StatusLine extends JPanel implements Background.Board {
         describe();
     }
 
+    /** Tells something before the totals; nothing where it is empty. */
+    void tellFirst(String words) {
+        first = words;
+        desk.analysis().ifPresent(this::total);
+    }
+
     private void total(Analysis analysis) {
         int steps = analysis.procedure().steps().size();
         String critical =
@@ -94,7 +101,8 @@ final class StatusLine extends JPanel implements Background.Board {
         totals.setText(
                 String.join(
                         "     ",
-                        steps == 1 ? "1 step" : steps + " steps",
+                        (first.isEmpty() ? "" : first + "     ")
+                                + (steps == 1 ? "1 step" : steps + " steps"),
                         Numbers.minutesAndSeconds(Durations.total(analysis.procedure())) + " min:s",
                         critical,
                         (changes == 1 ? "1 tool change" : changes + " tool changes")

@@ -13,6 +13,7 @@ import counterstep.editor.start.StartPage;
 import counterstep.editor.theme.Palette;
 import counterstep.editor.theme.PlainText;
 import counterstep.model.StepId;
+import counterstep.reach.Reach;
 import counterstep.store.BlockFolder;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
@@ -117,6 +118,9 @@ public final class Workbench {
     }
 
     private Commands commands() {
+        ReachWork reaching = new ReachWork(desk, dialogs, background, documents, exports);
+        reaching.onShown(this::showReach);
+        graph.onEscape(reaching::showAll);
         return new Commands(
                 desk,
                 graph,
@@ -126,6 +130,7 @@ public final class Workbench {
                 dock,
                 new FixWork(desk, frame, dialogs, background, this::handIn),
                 new PlanWork(desk, frame, dialogs, background, this::handIn),
+                reaching,
                 motion,
                 this::close,
                 this::showKeys,
@@ -139,6 +144,11 @@ public final class Workbench {
                                 Clock.system(ZoneId.systemDefault()))
                         ::ask,
                 sentence -> dialogs.say("Nothing done", sentence));
+    }
+
+    private void showReach(Optional<Reach> reach) {
+        graph.showOnly(reach.map(Reach::steps));
+        status.tellFirst(reach.map(found -> found.summary() + " (Esc: all)").orElse(""));
     }
 
     /** Shows the window, with a file where one is named; returns at once. */
