@@ -10,6 +10,7 @@ module counterstep.model {
     exports counterstep.check;
     exports counterstep.crew;
     exports counterstep.edit;
+    exports counterstep.estimate;
     exports counterstep.excerpt;
     exports counterstep.find;
     exports counterstep.handbook;

@@ -48,6 +48,8 @@ final class PlanCommand implements Callable<Integer> {
 
     @Mixin private ReachOption reach = new ReachOption();
 
+    @Mixin private EstimateOption estimates = new EstimateOption();
+
     PlanCommand(PrintStream out, PrintStream err) {
         this.out = out;
         this.err = err;
@@ -58,7 +60,7 @@ final class PlanCommand implements Callable<Integer> {
         Procedure whole = ProcedureFile.read(file);
         Optional<Reach> reached = reach.in(whole);
         Procedure procedure = reached.map(Reach::procedure).orElse(whole);
-        Planned planned = Planned.of(procedure, toolTime);
+        Planned planned = Planned.of(Estimated.of(procedure, estimates), toolTime);
         switch (format) {
             case TEXT -> {
                 PlanText.of(planned).forEach(out::println);

@@ -20,6 +20,7 @@ final class PlanJson {
         Optional<CriticalPath> path = planned.criticalPath();
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("minutes", Minutes.decimal(Durations.total(planned.procedure())));
+        json.put("times", EstimateJson.of(planned.estimated()));
         json.put("criticalMinutes", path.map(found -> Minutes.decimal(found.seconds())));
         json.put("criticalPaths", path.map(PlanJson::paths).orElse(List.of()));
         json.put("morePaths", path.map(CriticalPath::morePaths).orElse(false));
@@ -29,8 +30,12 @@ final class PlanJson {
         json.put(
                 "steps",
                 planned.procedure().steps().stream()
-                        .map(Step::id)
-                        .map(id -> step(id, path.map(found -> found.times().get(id))))
+                        .map(
+                                step ->
+                                        step(
+                                                step,
+                                                planned.estimated(),
+                                                path.map(found -> found.times().get(step.id()))))
                         .toList());
         return json;
     }
@@ -68,9 +73,12 @@ final class PlanJson {
         return json;
     }
 
-    private static Map<String, Object> step(StepId id, Optional<StepTimes> times) {
+    private static Map<String, Object> step(
+            Step step, Estimated estimated, Optional<StepTimes> times) {
         Map<String, Object> json = new LinkedHashMap<>();
-        json.put("id", id.toString());
+        json.put("id", step.id().toString());
+        json.put("minutes", Minutes.decimal(Durations.seconds(step)));
+        json.put("timeSource", estimated.source(step));
         json.put("earliestStart", times.map(StepTimes::earliestStart).map(Minutes::decimal));
         json.put("earliestFinish", times.map(StepTimes::earliestFinish).map(Minutes::decimal));
         json.put("latestStart", times.map(StepTimes::latestStart).map(Minutes::decimal));

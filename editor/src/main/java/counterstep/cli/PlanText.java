@@ -27,7 +27,7 @@ final class PlanText {
         lines.add(row("step", "", "takes", "earliest", "latest", "float", "free", ""));
         List<Step> steps = planned.procedure().steps();
         for (int place = 0; place < steps.size(); place++) {
-            lines.add(step(place + 1, steps.get(place), planned.criticalPath()));
+            lines.add(step(place + 1, steps.get(place), planned));
         }
         lines.add("");
         lines.addAll(totals(planned));
@@ -35,7 +35,8 @@ final class PlanText {
         return lines;
     }
 
-    private static String step(int number, Step step, Optional<CriticalPath> path) {
+    private static String step(int number, Step step, Planned planned) {
+        Optional<CriticalPath> path = planned.criticalPath();
         Optional<StepTimes> times = path.map(found -> found.times().get(step.id()));
         return row(
                 String.valueOf(number),
@@ -45,9 +46,18 @@ final class PlanText {
                 times.map(at -> span(at.latestStart(), at.latestFinish())).orElse("?"),
                 times.map(at -> Minutes.clock(at.totalFloat())).orElse("?"),
                 times.map(at -> Minutes.clock(at.freeFloat())).orElse("?"),
-                path.filter(found -> found.critical(step.id()))
-                        .map(found -> "critical")
-                        .orElse(""));
+                marks(step, planned));
+    }
+
+    private static String marks(Step step, Planned planned) {
+        List<String> marks = new ArrayList<>();
+        planned.criticalPath()
+                .filter(found -> found.critical(step.id()))
+                .ifPresent(found -> marks.add("critical"));
+        if (planned.estimated().reckoned(step)) {
+            marks.add("estimated by the figures");
+        }
+        return String.join(", ", marks);
     }
 
     private static String span(int from, int to) {
@@ -65,6 +75,7 @@ final class PlanText {
                         .formatted(
                                 Amount.of(planned.procedure().steps().size(), "step"),
                                 Minutes.clock(Durations.total(planned.procedure()))));
+        lines.addAll(EstimateText.of(planned.estimated()));
         planned.criticalPath().ifPresent(path -> lines.add(critical(path)));
         lines.add(
                 "%s in page order."

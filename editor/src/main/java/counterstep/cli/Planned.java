@@ -18,6 +18,7 @@ import java.util.function.BooleanSupplier;
  * What the plan command prints.
  *
  * @param procedure what is planned
+ * @param estimated what of its times is measured and what is estimated
  * @param loop one loop in the links, if there is one
  * @param criticalPath times and critical paths; empty with a loop
  * @param toolChanges tool changes in page order
@@ -30,6 +31,7 @@ import java.util.function.BooleanSupplier;
  */
 record Planned(
         Procedure procedure,
+        Estimated estimated,
         Optional<List<StepId>> loop,
         Optional<CriticalPath> criticalPath,
         ToolChanges toolChanges,
@@ -47,11 +49,13 @@ record Planned(
      */
     record BestOrder(FewestToolChanges fewest, List<StepId> order) {}
 
-    static Planned of(Procedure procedure, ToolTime toolTime) {
+    static Planned of(Estimated estimated, ToolTime toolTime) {
+        Procedure procedure = estimated.planned();
         Precedence precedence = Precedence.of(procedure);
         Optional<List<StepId>> loop = precedence.loop();
         return new Planned(
                 procedure,
+                estimated,
                 loop,
                 loop.isPresent()
                         ? Optional.empty()

@@ -44,7 +44,12 @@ final class PlanCommandTest {
         JsonNode expected =
                 JSON.readTree(
                         """
-                        {"minutes": 3.35, "criticalMinutes": 3.0167,
+                        {"minutes": 3.35,
+                         "times": {"measured": 0, "estimatedByWriter": 3.35,
+                          "estimatedByFigures": 0, "waits": 0,
+                          "figures": "service worksheet in Yang and El-Haik (2003)",
+                          "figuresCounted": false, "steps": []},
+                         "criticalMinutes": 3.0167,
                          "criticalPaths": [["s1", "s2", "s4"]], "morePaths": false,
                          "toolChanges": {"page": 0, "fewest": 0, "atLeast": 0, "proved": true,
                           "order": ["s1", "s2", "s3", "s4"], "constraints": []},
@@ -64,15 +69,19 @@ final class PlanCommandTest {
                              "handsEnd": 3.35, "end": 3.35}],
                            "pickUps": []}],
                          "steps": [
-                          {"id": "s1", "earliestStart": 0, "earliestFinish": 1.5, "latestStart": 0,
+                          {"id": "s1", "minutes": 1.5, "timeSource": "estimated",
+                           "earliestStart": 0, "earliestFinish": 1.5, "latestStart": 0,
                            "latestFinish": 1.5, "totalFloat": 0, "freeFloat": 0},
-                          {"id": "s2", "earliestStart": 1.5, "earliestFinish": 2.5167,
+                          {"id": "s2", "minutes": 1.0167, "timeSource": "estimated",
+                           "earliestStart": 1.5, "earliestFinish": 2.5167,
                            "latestStart": 1.5, "latestFinish": 2.5167, "totalFloat": 0,
                            "freeFloat": 0},
-                          {"id": "s3", "earliestStart": 1.5, "earliestFinish": 1.8333,
+                          {"id": "s3", "minutes": 0.3333, "timeSource": "estimated",
+                           "earliestStart": 1.5, "earliestFinish": 1.8333,
                            "latestStart": 2.1833, "latestFinish": 2.5167, "totalFloat": 0.6833,
                            "freeFloat": 0.6833},
-                          {"id": "s4", "earliestStart": 2.5167, "earliestFinish": 3.0167,
+                          {"id": "s4", "minutes": 0.5, "timeSource": "estimated",
+                           "earliestStart": 2.5167, "earliestFinish": 3.0167,
                            "latestStart": 2.5167, "latestFinish": 3.0167, "totalFloat": 0,
                            "freeFloat": 0}]}
                         """);

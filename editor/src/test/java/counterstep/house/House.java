@@ -35,7 +35,7 @@ final class House {
                     List.of("model", "input"),
                     List.of("edit", "handbook", "links", "words", "json", "timetable"),
                     List.of("find", "ledger", "mending", "plan", "toolchange", "store", "excerpt"),
-                    List.of("mirror", "implied", "check", "shorthand", "crew"),
+                    List.of("mirror", "implied", "check", "shorthand", "crew", "estimate"),
                     List.of(
                             "reach",
                             "check.completeness",

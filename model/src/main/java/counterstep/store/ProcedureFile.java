@@ -33,7 +33,7 @@ public final class ProcedureFile {
         }
     }
 
-    private static byte[] bytes(Path file, String name) {
+    static byte[] bytes(Path file, String name) {
         if (Files.isDirectory(file)) {
             throw new BadInput(name, "a folder, no file", "name a file in it");
         }

@@ -1,0 +1,41 @@
+package counterstep.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import counterstep.handbook.WorkTimes;
+import counterstep.input.BadInput;
+import counterstep.model.Verb;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+final class WorkTimesFileTest {
+    @TempDir private Path folder;
+
+    @Test
+    void ownFiguresAreReadFromAFile() throws Exception {
+        Path file = Files.writeString(folder.resolve("own.csv"), "# ours\ncheck;12.5;0\n");
+
+        WorkTimes times = WorkTimesFile.read(file);
+
+        assertEquals(12.5, times.of(Verb.CHECK, Optional.empty()).orElseThrow().work());
+    }
+
+    @Test
+    void aRefusalNamesTheFileAndTheLine() throws Exception {
+        Path file = Files.writeString(folder.resolve("own.csv"), "check;12.5;0\nsoon\n");
+
+        BadInput refused = assertThrows(BadInput.class, () -> WorkTimesFile.read(file));
+
+        assertEquals("own.csv, line 2", refused.where());
+        Path missing = folder.resolve("none.csv");
+        assertTrue(
+                assertThrows(BadInput.class, () -> WorkTimesFile.read(missing))
+                        .getMessage()
+                        .startsWith("none.csv"));
+    }
+}
