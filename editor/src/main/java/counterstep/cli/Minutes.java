@@ -25,6 +25,11 @@ final class Minutes {
         return decimal(BigDecimal.valueOf(tenths, 1));
     }
 
+    /** The same of seconds that need not be whole. */
+    static BigDecimal ofExact(double seconds) {
+        return decimal(BigDecimal.valueOf(seconds));
+    }
+
     private static BigDecimal decimal(BigDecimal seconds) {
         BigDecimal minutes =
                 seconds.divide(SECONDS_PER_MINUTE, PLACES, RoundingMode.HALF_UP)

@@ -24,6 +24,7 @@ final class PlanJson {
         json.put("criticalMinutes", path.map(found -> Minutes.decimal(found.seconds())));
         json.put("criticalPaths", path.map(PlanJson::paths).orElse(List.of()));
         json.put("morePaths", path.map(CriticalPath::morePaths).orElse(false));
+        json.put("expected", ExpectedJson.of(planned));
         json.put("toolChanges", toolChanges(planned));
         json.put("toolChangeSeconds", planned.toolTime().seconds());
         json.put("crews", planned.crews().stream().map(CrewJson::of).toList());

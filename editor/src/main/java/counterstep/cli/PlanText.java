@@ -77,6 +77,7 @@ final class PlanText {
                                 Minutes.clock(Durations.total(planned.procedure()))));
         lines.addAll(EstimateText.of(planned.estimated()));
         planned.criticalPath().ifPresent(path -> lines.add(critical(path)));
+        lines.addAll(ExpectedText.of(planned));
         lines.add(
                 "%s in page order."
                         .formatted(Amount.of(planned.toolChanges().count(), "tool change")));

@@ -6,6 +6,7 @@ import counterstep.links.Precedence;
 import counterstep.model.Procedure;
 import counterstep.model.StepId;
 import counterstep.plan.CriticalPath;
+import counterstep.plan.ExpectedPath;
 import counterstep.toolchange.FewestToolChanges;
 import counterstep.toolchange.ToolChanges;
 import counterstep.toolchange.Tooling;
@@ -21,6 +22,7 @@ import java.util.function.BooleanSupplier;
  * @param estimated what of its times is measured and what is estimated
  * @param loop one loop in the links, if there is one
  * @param criticalPath times and critical paths; empty with a loop
+ * @param expected the critical path by three-point estimates; empty with a loop
  * @param toolChanges tool changes in page order
  * @param demands what is asked of every order beside the links
  * @param best the order of fewest tool changes nearest to the page; empty if no order keeps all
@@ -34,6 +36,7 @@ record Planned(
         Estimated estimated,
         Optional<List<StepId>> loop,
         Optional<CriticalPath> criticalPath,
+        Optional<ExpectedPath> expected,
         ToolChanges toolChanges,
         OrderDemands demands,
         Optional<BestOrder> best,
@@ -53,13 +56,13 @@ record Planned(
         Procedure procedure = estimated.planned();
         Precedence precedence = Precedence.of(procedure);
         Optional<List<StepId>> loop = precedence.loop();
+        Optional<Precedence> timed = Optional.of(precedence).filter(links -> loop.isEmpty());
         return new Planned(
                 procedure,
                 estimated,
                 loop,
-                loop.isPresent()
-                        ? Optional.empty()
-                        : Optional.of(CriticalPath.of(procedure, precedence)),
+                timed.map(links -> CriticalPath.of(procedure, links)),
+                timed.map(links -> ExpectedPath.of(procedure, links)),
                 ToolChanges.inPageOrder(procedure),
                 OrderDemands.of(procedure, precedence),
                 best(procedure, precedence),

@@ -34,6 +34,53 @@ final class PlanCommandTest {
             {"before": "s1", "after": "s2"}, {"before": "s1", "after": "s3"},
             {"before": "s2", "after": "s4"}, {"before": "s3", "after": "s4"}""";
 
+    private static final String DIAMOND_PLAN =
+            """
+            {"minutes": 3.35,
+             "times": {"measured": 0, "estimatedByWriter": 3.35,
+              "estimatedByFigures": 0, "waits": 0,
+              "figures": "service worksheet in Yang and El-Haik (2003)",
+              "figuresCounted": false, "steps": []},
+             "criticalMinutes": 3.0167,
+             "criticalPaths": [["s1", "s2", "s4"]], "morePaths": false,
+             "expected": {"minutes": 3.35, "deviation": 0, "criticalMinutes": 3.0167,
+              "criticalDeviation": 0, "criticalPath": ["s1", "s2", "s4"],
+              "steps": []},
+             "toolChanges": {"page": 0, "fewest": 0, "atLeast": 0, "proved": true,
+              "order": ["s1", "s2", "s3", "s4"], "constraints": []},
+             "toolChangeSeconds": 4.2,
+             "crews": [
+              {"technicians": 1, "secondHolds": false, "ofTheDocument": true,
+               "nobodyHolds": [], "minutes": 3.35, "atLeast": 3.35, "proved": true,
+               "pageMinutes": 3.35,
+               "steps": [
+                {"id": "s1", "technician": 1, "holds": null, "start": 0,
+                 "handsEnd": 1.5, "end": 1.5},
+                {"id": "s2", "technician": 1, "holds": null, "start": 1.5,
+                 "handsEnd": 2.5167, "end": 2.5167},
+                {"id": "s3", "technician": 1, "holds": null, "start": 2.5167,
+                 "handsEnd": 2.85, "end": 2.85},
+                {"id": "s4", "technician": 1, "holds": null, "start": 2.85,
+                 "handsEnd": 3.35, "end": 3.35}],
+               "pickUps": []}],
+             "steps": [
+              {"id": "s1", "minutes": 1.5, "timeSource": "estimated",
+               "earliestStart": 0, "earliestFinish": 1.5, "latestStart": 0,
+               "latestFinish": 1.5, "totalFloat": 0, "freeFloat": 0},
+              {"id": "s2", "minutes": 1.0167, "timeSource": "estimated",
+               "earliestStart": 1.5, "earliestFinish": 2.5167,
+               "latestStart": 1.5, "latestFinish": 2.5167, "totalFloat": 0,
+               "freeFloat": 0},
+              {"id": "s3", "minutes": 0.3333, "timeSource": "estimated",
+               "earliestStart": 1.5, "earliestFinish": 1.8333,
+               "latestStart": 2.1833, "latestFinish": 2.5167, "totalFloat": 0.6833,
+               "freeFloat": 0.6833},
+              {"id": "s4", "minutes": 0.5, "timeSource": "estimated",
+               "earliestStart": 2.5167, "earliestFinish": 3.0167,
+               "latestStart": 2.5167, "latestFinish": 3.0167, "totalFloat": 0,
+               "freeFloat": 0}]}
+            """;
+
     @TempDir private Path folder;
 
     @Test
@@ -41,51 +88,7 @@ final class PlanCommandTest {
         Run run = Run.of("plan", diamond(LINKS), "--format", "json");
 
         assertEquals(0, run.code(), run.err());
-        JsonNode expected =
-                JSON.readTree(
-                        """
-                        {"minutes": 3.35,
-                         "times": {"measured": 0, "estimatedByWriter": 3.35,
-                          "estimatedByFigures": 0, "waits": 0,
-                          "figures": "service worksheet in Yang and El-Haik (2003)",
-                          "figuresCounted": false, "steps": []},
-                         "criticalMinutes": 3.0167,
-                         "criticalPaths": [["s1", "s2", "s4"]], "morePaths": false,
-                         "toolChanges": {"page": 0, "fewest": 0, "atLeast": 0, "proved": true,
-                          "order": ["s1", "s2", "s3", "s4"], "constraints": []},
-                         "toolChangeSeconds": 4.2,
-                         "crews": [
-                          {"technicians": 1, "secondHolds": false, "ofTheDocument": true,
-                           "nobodyHolds": [], "minutes": 3.35, "atLeast": 3.35, "proved": true,
-                           "pageMinutes": 3.35,
-                           "steps": [
-                            {"id": "s1", "technician": 1, "holds": null, "start": 0,
-                             "handsEnd": 1.5, "end": 1.5},
-                            {"id": "s2", "technician": 1, "holds": null, "start": 1.5,
-                             "handsEnd": 2.5167, "end": 2.5167},
-                            {"id": "s3", "technician": 1, "holds": null, "start": 2.5167,
-                             "handsEnd": 2.85, "end": 2.85},
-                            {"id": "s4", "technician": 1, "holds": null, "start": 2.85,
-                             "handsEnd": 3.35, "end": 3.35}],
-                           "pickUps": []}],
-                         "steps": [
-                          {"id": "s1", "minutes": 1.5, "timeSource": "estimated",
-                           "earliestStart": 0, "earliestFinish": 1.5, "latestStart": 0,
-                           "latestFinish": 1.5, "totalFloat": 0, "freeFloat": 0},
-                          {"id": "s2", "minutes": 1.0167, "timeSource": "estimated",
-                           "earliestStart": 1.5, "earliestFinish": 2.5167,
-                           "latestStart": 1.5, "latestFinish": 2.5167, "totalFloat": 0,
-                           "freeFloat": 0},
-                          {"id": "s3", "minutes": 0.3333, "timeSource": "estimated",
-                           "earliestStart": 1.5, "earliestFinish": 1.8333,
-                           "latestStart": 2.1833, "latestFinish": 2.5167, "totalFloat": 0.6833,
-                           "freeFloat": 0.6833},
-                          {"id": "s4", "minutes": 0.5, "timeSource": "estimated",
-                           "earliestStart": 2.5167, "earliestFinish": 3.0167,
-                           "latestStart": 2.5167, "latestFinish": 3.0167, "totalFloat": 0,
-                           "freeFloat": 0}]}
-                        """);
-        assertEquals(expected, JSON.readTree(run.out()));
+        assertEquals(JSON.readTree(DIAMOND_PLAN), JSON.readTree(run.out()));
     }
 
     @Test
@@ -98,6 +101,26 @@ final class PlanCommandTest {
         assertRow(run, "4 steps, 3:21 in page order.");
         assertRow(run, "Critical path 3:01; 1 critical path.");
         assertRow(run, "0 tool changes in page order.");
+    }
+
+    @Test
+    void threePointEstimatesGiveAnExpectedTimeAndItsSpread() throws Exception {
+        String ranged = "\"seconds\": 61, \"timeRange\": {\"least\": 31, \"most\": 151}";
+        Path file = diamond(LINKS);
+        Files.writeString(file, Files.readString(file).replace("\"seconds\": 61", ranged));
+
+        assertEquals(
+                JSON.readTree(
+                        """
+                        {"minutes": 3.5167, "deviation": 0.3333, "criticalMinutes": 3.1833,
+                         "criticalDeviation": 0.3333, "criticalPath": ["s1", "s2", "s4"],
+                         "steps": [{"id": "s2", "minutes": 1.1833, "deviation": 0.3333}]}
+                        """),
+                JSON.readTree(Run.of("plan", file, "--format", "json").out()).get("expected"));
+        assertRow(
+                Run.of("plan", file),
+                "Expected by the three-point estimates of 1 step: 3:31 in page order (standard"
+                        + " deviation 0:20), critical path 3:11 (standard deviation 0:20).");
     }
 
     @Test

@@ -61,6 +61,7 @@ public record OtherIds(
                 .tool(step.tool().map(tools))
                 .seconds(step.seconds())
                 .timeSource(step.timeSource())
+                .timeRange(step.timeRange())
                 .secondPerson(step.secondPerson())
                 .safeToPause(step.safeToPause())
                 .standing(step.standing())

@@ -4,6 +4,7 @@ import counterstep.model.CanvasPoint;
 import counterstep.model.Standing;
 import counterstep.model.Step;
 import counterstep.model.StepId;
+import counterstep.model.TimeRange;
 import counterstep.model.TimeSource;
 import counterstep.model.Trial;
 import java.util.Map;
@@ -23,6 +24,7 @@ final class StepFormat {
                 fields.find("tool").map(known::tool),
                 fields.whole("seconds", 0, "a time"),
                 fields.word("timeSource", Vocabulary.TIME_SOURCE, TimeSource.ESTIMATED),
+                fields.plain("timeRange", StepFormat::readRange),
                 fields.text("secondPerson"),
                 fields.flag("safeToPause", false),
                 fields.plain("standing", StepFormat::readStanding).orElse(Standing.WRITTEN),
@@ -46,16 +48,27 @@ final class StepFormat {
                                 "timeSource",
                                 step.timeSource(),
                                 TimeSource.ESTIMATED,
-                                TimeSource::word)
-                        .text("secondPerson", step.secondPerson())
-                        .flag("safeToPause", step.safeToPause(), false)
-                        .plain("standing", writeStanding(step.standing()), step.extras())
-                        .list("hazards", step.hazards(), HazardFormat::write)
-                        .list("actions", step.actions(), ActionFormat::write)
-                        .list("photos", step.photos(), PhotoFormat::writeShown)
-                        .text("spoken", step.spoken());
+                                TimeSource::word);
+        step.timeRange().ifPresent(range -> out.plain("timeRange", write(range), step.extras()));
+        out.text("secondPerson", step.secondPerson())
+                .flag("safeToPause", step.safeToPause(), false)
+                .plain("standing", writeStanding(step.standing()), step.extras())
+                .list("hazards", step.hazards(), HazardFormat::write)
+                .list("actions", step.actions(), ActionFormat::write)
+                .list("photos", step.photos(), PhotoFormat::writeShown)
+                .text("spoken", step.spoken());
         step.place().ifPresent(place -> out.plain("place", writePlace(place), step.extras()));
-        return out.with(step.extras(), "standing", "place");
+        return out.with(step.extras(), "timeRange", "standing", "place");
+    }
+
+    private static TimeRange readRange(Fields fields) {
+        return new TimeRange(
+                fields.need("least").whole(0, "the least time"),
+                fields.need("most").whole(0, "the greatest time"));
+    }
+
+    private static Map<String, Object> write(TimeRange range) {
+        return new Out().put("least", range.least()).put("most", range.most()).fields();
     }
 
     private static Standing readStanding(Fields fields) {

@@ -15,6 +15,7 @@ import java.util.OptionalInt;
  * @param tool main tool; an action may name another; empty = derived from the drive
  * @param seconds hands time; empty = none stated; 0 is a legal time
  * @param timeSource measured or estimated
+ * @param timeRange how short and how long the hands time may come out; empty = as stated
  * @param secondPerson what a second person holds or lifts; empty where none is needed
  * @param safeToPause the work may rest after this step
  * @param standing how far it has been tried
@@ -33,6 +34,7 @@ public record Step(
         Optional<ToolId> tool,
         OptionalInt seconds,
         TimeSource timeSource,
+        Optional<TimeRange> timeRange,
         String secondPerson,
         boolean safeToPause,
         Standing standing,

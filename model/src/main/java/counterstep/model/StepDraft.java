@@ -14,6 +14,7 @@ public final class StepDraft {
     private Optional<ToolId> tool = Optional.empty();
     private OptionalInt seconds = OptionalInt.empty();
     private TimeSource timeSource = TimeSource.ESTIMATED;
+    private Optional<TimeRange> timeRange = Optional.empty();
     private String secondPerson = "";
     private boolean safeToPause;
     private Standing standing = Standing.WRITTEN;
@@ -37,6 +38,7 @@ public final class StepDraft {
         tool = step.tool();
         seconds = step.seconds();
         timeSource = step.timeSource();
+        timeRange = step.timeRange();
         secondPerson = step.secondPerson();
         safeToPause = step.safeToPause();
         standing = step.standing();
@@ -58,6 +60,7 @@ public final class StepDraft {
                 tool,
                 seconds,
                 timeSource,
+                timeRange,
                 secondPerson,
                 safeToPause,
                 standing,
@@ -107,6 +110,12 @@ public final class StepDraft {
     /** Sets where the time comes from. */
     public StepDraft timeSource(TimeSource value) {
         this.timeSource = value;
+        return this;
+    }
+
+    /** Sets how short and how long it may take. */
+    public StepDraft timeRange(Optional<TimeRange> value) {
+        this.timeRange = value;
         return this;
     }
 

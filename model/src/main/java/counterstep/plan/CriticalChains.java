@@ -54,7 +54,7 @@ final class CriticalChains {
                 continue;
             }
             chain.add(choices.element().next());
-            List<Integer> next = next(chain.get(chain.size() - 1));
+            List<Integer> next = passes.criticalAfter(chain.get(chain.size() - 1));
             if (next.isEmpty()) {
                 keep(chain);
             }
@@ -68,12 +68,5 @@ final class CriticalChains {
         } else {
             found.add(precedence.ids(chain));
         }
-    }
-
-    private List<Integer> next(int page) {
-        return precedence.directlyAfter(page).stream()
-                .filter(passes::critical)
-                .filter(later -> passes.latestStart(later) == passes.earliestFinish(page))
-                .toList();
     }
 }

@@ -19,8 +19,13 @@ final class TwoPasses {
     private final long length;
 
     TwoPasses(Procedure procedure, Precedence precedence) {
+        this(procedure.steps().stream().mapToLong(Durations::exact).toArray(), precedence);
+    }
+
+    /** With durations in any unit, in page order. */
+    TwoPasses(long[] duration, Precedence precedence) {
         this.precedence = precedence;
-        duration = procedure.steps().stream().mapToLong(Durations::exact).toArray();
+        this.duration = duration.clone();
         earliestStart = new long[duration.length];
         latestFinish = new long[duration.length];
         int[] order = precedence.topological().stream().mapToInt(precedence::page).toArray();
@@ -64,6 +69,14 @@ final class TwoPasses {
     /** Whether a step has no total float; asked of the exact times. */
     boolean critical(int page) {
         return latestFinish[page] == earliestFinish(page);
+    }
+
+    /** The critical steps directly after a critical one that start the moment it ends. */
+    List<Integer> criticalAfter(int page) {
+        return precedence.directlyAfter(page).stream()
+                .filter(this::critical)
+                .filter(later -> latestStart(later) == earliestFinish(page))
+                .toList();
     }
 
     Map<StepId, StepTimes> times() {

@@ -57,6 +57,7 @@ final class StepChange {
         change.part("second person", Step::secondPerson);
         change.part("place on the drawing", Step::place);
         change.part("time, measured or estimated", Step::timeSource);
+        change.part("least and greatest time", Step::timeRange);
         change.part("safe to pause", Step::safeToPause);
         change.told("the text reads", Step::text);
         String parts = change.parts.isEmpty() ? "other facts" : String.join("; ", change.parts);
