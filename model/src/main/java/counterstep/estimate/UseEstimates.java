@@ -26,10 +26,11 @@ public record UseEstimates(Map<StepId, Integer> seconds) implements Edit {
 
     @Override
     public Procedure apply(Procedure before) {
-        return before.draft().steps(before.steps().stream().map(this::timed).toList()).procedure();
+        return before.draft().steps(before.steps().stream().map(this::of).toList()).procedure();
     }
 
-    private Step timed(Step step) {
+    /** A step with its estimate stated, if it has one here. */
+    public Step of(Step step) {
         Integer estimate = seconds.get(step.id());
         return estimate == null
                 ? step

@@ -3,6 +3,7 @@ package counterstep.handbook;
 import counterstep.input.BadInput;
 import counterstep.model.Item;
 import counterstep.model.KindWord;
+import counterstep.model.Numbers;
 import counterstep.model.Verb;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -118,6 +119,19 @@ public final class WorkTimes {
         return item.map(acted -> verb.word() + " " + acted.match(KindWord.INSTANCE))
                 .map(figures::get)
                 .or(() -> Optional.ofNullable(figures.get(verb.word())));
+    }
+
+    /** Each figure as a line that {@link #with} takes. */
+    public List<String> lines() {
+        return figures.entrySet().stream()
+                .map(
+                        entry ->
+                                String.join(
+                                        ";",
+                                        entry.getKey(),
+                                        Numbers.plain(entry.getValue().work()),
+                                        Numbers.plain(entry.getValue().handling())))
+                .toList();
     }
 
     /** Where the figures are from, in a few words. */

@@ -12,6 +12,9 @@ import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.Verb;
 import counterstep.testing.PartFacts;
+import counterstep.testing.Samples;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -109,5 +112,22 @@ final class WorkTimesTest {
     void anOwnFigureForAVerbHoldsForEveryKindUnlessTheKindHasItsOwn(String words, double seconds) {
         WorkTimes own = WorkTimes.published().with(List.of(words + ";" + seconds + ";0"));
         assertEquals(seconds, work(own, "check"));
+    }
+
+    @Test
+    void theLinesOfAllFiguresAreTakenAgain() {
+        WorkTimes times = WorkTimes.published();
+        assertTrue(times.lines().contains("remove part;2.4;1.4"), times.lines()::toString);
+        assertEquals(times.lines(), times.with(times.lines()).lines());
+    }
+
+    @Test
+    void everyFigureStandsOnThePageOfEstimates() throws IOException {
+        String page =
+                Files.readString(Samples.projectFolder().resolve("docs").resolve("estimates.md"));
+        for (String line : WorkTimes.published().lines()) {
+            String row = "| " + line.replace(";", " | ") + " |";
+            assertTrue(page.contains(row), row);
+        }
     }
 }

@@ -38,4 +38,18 @@ final class WorkTimesFileTest {
                         .getMessage()
                         .startsWith("none.csv"));
     }
+
+    @Test
+    void whatIsWrittenIsReadAgainAndWhatIsWrongLeavesTheOldFile() throws Exception {
+        Path file = folder.resolve("kept").resolve("own.csv");
+        assertEquals("", WorkTimesFile.text(file));
+
+        WorkTimesFile.write(file, "check;12.5;0\n");
+        assertThrows(BadInput.class, () -> WorkTimesFile.write(file, "soon\n"));
+
+        assertEquals("check;12.5;0\n", WorkTimesFile.text(file));
+        assertEquals(
+                12.5,
+                WorkTimesFile.read(file).of(Verb.CHECK, Optional.empty()).orElseThrow().work());
+    }
 }

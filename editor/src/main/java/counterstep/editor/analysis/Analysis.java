@@ -3,6 +3,7 @@ package counterstep.editor.analysis;
 import counterstep.check.Facts;
 import counterstep.check.Finding;
 import counterstep.check.Fix;
+import counterstep.estimate.Timing;
 import counterstep.implied.ImpliedLinks;
 import counterstep.ledger.Ledger;
 import counterstep.links.Precedence;
@@ -29,6 +30,7 @@ import java.util.Optional;
  * @param reduction which links follow from others
  * @param implied the links that the items ask for, and which of them are proposed
  * @param criticalPath times and critical paths; empty if the links run in a loop
+ * @param timing what is measured and what is estimated
  * @param tooling the tool of every action
  * @param toolChanges tool changes in page order
  * @param mirror where steps stand
@@ -45,6 +47,7 @@ public record Analysis(
         Reduction reduction,
         ImpliedLinks implied,
         Optional<CriticalPath> criticalPath,
+        Timing timing,
         Tooling tooling,
         ToolChanges toolChanges,
         MirrorLayout mirror,
@@ -82,6 +85,7 @@ public record Analysis(
                 reduction,
                 implied,
                 criticalPath,
+                timing,
                 tooling,
                 toolChanges,
                 mirror,
@@ -101,6 +105,7 @@ public record Analysis(
                 reduction,
                 implied,
                 criticalPath,
+                timing,
                 tooling,
                 toolChanges,
                 mirror,
@@ -120,6 +125,7 @@ public record Analysis(
                 reduction,
                 implied,
                 criticalPath,
+                timing,
                 tooling,
                 toolChanges,
                 mirror,

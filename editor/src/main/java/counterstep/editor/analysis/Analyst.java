@@ -1,5 +1,6 @@
 package counterstep.editor.analysis;
 
+import counterstep.handbook.WorkTimes;
 import counterstep.model.Procedure;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
@@ -30,6 +31,7 @@ public final class Analyst {
     private final Executor teller;
     private final AtomicLong newest = new AtomicLong();
     private final AtomicBoolean complained = new AtomicBoolean();
+    private volatile WorkTimes figures = WorkTimes.published();
     private Consumer<Analysis> listener = result -> {};
     private Consumer<String> troubleListener = sentence -> {};
 
@@ -84,6 +86,11 @@ public final class Analyst {
         this.troubleListener = told;
     }
 
+    /** Estimates by these figures from now on. */
+    public void estimateBy(WorkTimes times) {
+        this.figures = times;
+    }
+
     /** Takes up a document and gives up the one before; returns at once. */
     public void examine(Procedure procedure, long generation) {
         newest.set(generation);
@@ -93,7 +100,7 @@ public final class Analyst {
     private void work(Procedure procedure, long generation) {
         guarded(
                 () ->
-                        Stages.run(procedure, generation, () -> overtaken(generation))
+                        Stages.run(procedure, generation, figures, () -> overtaken(generation))
                                 .ifPresent(
                                         first -> {
                                             teller.execute(() -> tell(first));

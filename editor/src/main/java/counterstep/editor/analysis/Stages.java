@@ -5,6 +5,8 @@ import counterstep.check.Finding;
 import counterstep.check.Fix;
 import counterstep.crew.CrewPlan;
 import counterstep.crew.ToolTime;
+import counterstep.estimate.Timing;
+import counterstep.handbook.WorkTimes;
 import counterstep.implied.ImpliedLinks;
 import counterstep.links.Precedence;
 import counterstep.links.Reduction;
@@ -34,15 +36,16 @@ final class Stages {
     }
 
     /** Derives everything; empty if a newer document overtook this one meanwhile. */
-    static Optional<Analysis> run(Procedure procedure, long generation, BooleanSupplier overtaken) {
+    static Optional<Analysis> run(
+            Procedure procedure, long generation, WorkTimes figures, BooleanSupplier overtaken) {
         try {
-            return Optional.of(new Stages(overtaken).all(procedure, generation));
+            return Optional.of(new Stages(overtaken).all(procedure, generation, figures));
         } catch (Overtaken givenUp) {
             return Optional.empty();
         }
     }
 
-    private Analysis all(Procedure procedure, long generation) {
+    private Analysis all(Procedure procedure, long generation, WorkTimes figures) {
         Facts facts = stage(() -> Facts.of(procedure));
         Review review = stage(() -> Review.of(facts, overtaken));
         Tooling tooling = stage(() -> Tooling.of(procedure));
@@ -57,6 +60,7 @@ final class Stages {
                                 precedence.loop().isPresent()
                                         ? Optional.empty()
                                         : Optional.of(CriticalPath.of(procedure, precedence)));
+        Timing timing = stage(() -> Timing.of(procedure, figures));
         return new Analysis(
                 generation,
                 false,
@@ -66,6 +70,7 @@ final class Stages {
                 reduction,
                 implied,
                 plan,
+                timing,
                 tooling,
                 changes,
                 mirror,

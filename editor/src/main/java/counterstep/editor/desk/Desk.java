@@ -4,6 +4,7 @@ import counterstep.edit.Edit;
 import counterstep.editor.analysis.Analysis;
 import counterstep.editor.analysis.Analyst;
 import counterstep.find.StepNumbers;
+import counterstep.handbook.WorkTimes;
 import counterstep.implied.ImpliedLink;
 import counterstep.model.LinkEnds;
 import counterstep.model.Procedure;
@@ -233,6 +234,13 @@ public final class Desk {
     public void onTrouble(Consumer<String> listener) {
         requireEventThread();
         analyst.onTrouble(listener);
+    }
+
+    /** Estimates times by these figures from now on. */
+    public void estimateBy(WorkTimes figures) {
+        requireEventThread();
+        analyst.estimateBy(figures);
+        show(state.procedure());
     }
 
     private Set<LinkEnds> proposed(Procedure procedure) {

@@ -13,6 +13,7 @@ import counterstep.editor.desk.DeskState;
 import counterstep.editor.desk.Selection;
 import counterstep.editor.desk.WhileShown;
 import counterstep.editor.form.HandIn;
+import counterstep.estimate.Estimates;
 import counterstep.model.Index;
 import counterstep.model.Item;
 import counterstep.model.ItemId;
@@ -70,6 +71,7 @@ public final class DetailsPanel implements DeskPanel {
                     if (desk.state().selection().onlyLink().isPresent()) {
                         whileShown.changed();
                     }
+                    stepForm.estimate(estimates());
                 });
     }
 
@@ -165,7 +167,15 @@ public final class DetailsPanel implements DeskPanel {
         Step step = state.procedure().step(id);
         about.setText("step " + state.procedure().pageNumber(id));
         stepForm.show(step, state.procedure());
+        stepForm.estimate(estimates());
         return stepForm.component();
+    }
+
+    /** Those of what lies open; none while they are being renewed. */
+    private Optional<Estimates> estimates() {
+        return desk.analysis()
+                .filter(newest -> newest.generation() == desk.state().generation())
+                .map(newest -> newest.timing().estimates());
     }
 
     private JComponent showItem(ItemId id, DeskState state) {

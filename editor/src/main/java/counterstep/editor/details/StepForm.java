@@ -10,6 +10,8 @@ import counterstep.editor.form.TextBlock;
 import counterstep.editor.form.TextInput;
 import counterstep.editor.form.TickInput;
 import counterstep.editor.theme.ItemIcon;
+import counterstep.estimate.Estimates;
+import counterstep.estimate.UseEstimates;
 import counterstep.ledger.FittingVerbs;
 import counterstep.model.Action;
 import counterstep.model.Hazard;
@@ -22,6 +24,7 @@ import counterstep.model.Tool;
 import counterstep.model.Verb;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.BiConsumer;
@@ -39,6 +42,8 @@ final class StepForm {
     private final ChoiceInput<Optional<Tool>> tool;
     private final ParsedInput<OptionalInt> time;
     private final ChoiceInput<TimeSource> timeSource;
+    private final RangeFields range;
+    private final TimeNote note;
     private final ListInput<Hazard> hazards;
     private final HazardForm hazard;
     private final StandingFields standing;
@@ -83,6 +88,8 @@ final class StepForm {
                         List.of(TimeSource.values()),
                         TimeSource::word,
                         tell("Change time"));
+        range = new RangeFields(tell("Change time"));
+        note = new TimeNote(this::takeEstimate);
         hazard = new HazardForm(() -> hazards().entryChanged());
         hazards = hazardList(hazard);
         standing = new StandingFields(tell("Change standing"));
@@ -94,15 +101,9 @@ final class StepForm {
     }
 
     private void lay() {
-        form.add(title)
-                .add(text)
-                .add(actions)
-                .wide(photos)
-                .add(tool, time)
-                .add(phase, timeSource)
-                .add(hazards)
-                .add(second)
-                .add(pause);
+        form.add(title).add(text).add(actions).wide(photos).add(tool, time).add(phase, timeSource);
+        range.layInto(form);
+        form.wide(note).add(hazards).add(second).add(pause);
         standing.layInto(form);
     }
 
@@ -157,11 +158,26 @@ final class StepForm {
                         .findFirst());
         time.show(step.seconds());
         timeSource.show(step.timeSource());
+        range.show(step.timeRange());
+        note.show(step, Optional.empty());
         hazards.show(step.hazards());
         standing.show(step.standing());
         second.show(step.secondPerson());
         pause.show(step.safeToPause());
         photos.show(step, open);
+    }
+
+    /** Says what the step shown may take where it states no time. */
+    void estimate(Optional<Estimates> estimates) {
+        shown.ifPresent(step -> note.show(step, estimates));
+    }
+
+    private void takeEstimate(int seconds) {
+        shown.ifPresent(
+                step -> {
+                    UseEstimates use = new UseEstimates(Map.of(step.id(), seconds));
+                    changed.accept(use.of(step), use.name());
+                });
     }
 
     private Step read(Step step) {
@@ -173,6 +189,7 @@ final class StepForm {
                 .tool(tool.value().map(Tool::id))
                 .seconds(time.value())
                 .timeSource(timeSource.value())
+                .timeRange(range.read(time.value()))
                 .hazards(hazards.value())
                 .standing(standing.read())
                 .secondPerson(second.value())

@@ -62,7 +62,8 @@ enum Course {
                                         analysis,
                                         plan,
                                         times,
-                                        summary(found.orElseThrow(), times, analysis, plan)));
+                                        summary(found.orElseThrow(), times, analysis, plan)
+                                                + new TimeWords(analysis).ofWhole()));
     }
 
     private Optional<CrewTimetable> timetable(CrewPlan found) {

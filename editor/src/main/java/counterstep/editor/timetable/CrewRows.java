@@ -137,6 +137,7 @@ final class CrewRows {
                                 + " to "
                                 + Clock.words(work.end() / TENTHS),
                         plan.critical(work.step()) ? "critical" : "",
+                        new TimeWords(analysis).of(step(work.step())),
                         holder(work))
                 .filter(word -> !word.isEmpty())
                 .collect(Collectors.joining(", "));

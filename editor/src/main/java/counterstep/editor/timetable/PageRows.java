@@ -127,6 +127,7 @@ final class PageRows {
         return Stream.of(
                         drawing.number(step) + " " + step(step).title(),
                         "from " + Clock.words(bar.start()) + " to " + Clock.words(bar.end()),
+                        new TimeWords(analysis).of(step(step)),
                         late,
                         helper.isEmpty() ? "" : "second person: " + helper)
                 .filter(word -> !word.isEmpty())
@@ -139,6 +140,7 @@ final class PageRows {
         return "one person "
                 + Clock.words(times.seconds())
                 + " without tool changes"
+                + new TimeWords(analysis).ofWhole()
                 + (watched > 0 ? ", " + Clock.words(watched) + " watched" : "")
                 + (unattended > 0 ? ", " + Clock.words(unattended) + " unattended" : "")
                 + "; critical path "

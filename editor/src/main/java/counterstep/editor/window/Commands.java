@@ -72,6 +72,7 @@ final class Commands {
             FixWork fixes,
             PlanWork plans,
             ReachWork reaching,
+            OwnWorkTimes workTimes,
             LessMotion motion,
             Runnable quit,
             Runnable keys,
@@ -88,6 +89,8 @@ final class Commands {
         checks(panels.findings(), dock, fixes);
         plan(graph, plans);
         reaching(reaching);
+        group++;
+        add("Own work times…", workTimes::ask);
         begin("Review");
         add("Set standing…", "ctrl T", standing);
         view(graph, motion);

@@ -47,6 +47,7 @@ public final class Workbench {
     private final Panels panels;
     private final PanelDock dock;
     private final Dialogs dialogs = new Dialogs(frame);
+    private final OwnWorkTimes workTimes;
     private final Background background;
     private final DocumentWork documents;
     private final ExportWork exports;
@@ -81,6 +82,7 @@ public final class Workbench {
         desk.onTrouble(sentence -> dialogs.tell("The checks failed", sentence));
         status = new StatusLine(desk);
         background = new Background(status, trouble);
+        workTimes = new OwnWorkTimes(desk, dialogs, frame);
         documents = new DocumentWork(desk, dialogs, background, this::handIn);
         motion = new LessMotion(graph::lessMotion);
         exports = new ExportWork(desk, dialogs, frame, background, this::handIn);
@@ -131,6 +133,7 @@ public final class Workbench {
                 new FixWork(desk, frame, dialogs, background, this::handIn),
                 new PlanWork(desk, frame, dialogs, background, this::handIn),
                 reaching,
+                workTimes,
                 motion,
                 this::close,
                 this::showKeys,
@@ -168,6 +171,7 @@ public final class Workbench {
         Habits habits = new Habits(frame, dock, home);
         documents.onRefused(habits::forget);
         panels.blocks().keepIn(BlockFolder.at(home.dataFolder().resolve("blocks")));
+        workTimes.keepIn(home.dataFolder().resolve("work-times.csv"));
         Autosave autosave = autosave(home);
         beforeClosing =
                 () -> {

@@ -2,6 +2,7 @@ package counterstep.editor.analysis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import counterstep.handbook.WorkTimes;
 import counterstep.model.Procedure;
 import counterstep.testing.Networks;
 import java.util.ArrayList;
@@ -48,7 +49,8 @@ class AnalystTest {
     @Test
     void aDocumentThatIsOvertakenHalfWayIsGivenUp() {
         AtomicInteger asked = new AtomicInteger();
-        Optional<Analysis> result = Stages.run(FAN, 1, () -> asked.incrementAndGet() > 3);
+        Optional<Analysis> result =
+                Stages.run(FAN, 1, WorkTimes.published(), () -> asked.incrementAndGet() > 3);
         assertEquals(Optional.empty(), result);
         assertEquals(4, asked.get());
     }
@@ -56,7 +58,7 @@ class AnalystTest {
     @Test
     void linksInALoopLeaveThePlanEmptyAndAllElseThere() {
         Procedure loop = Networks.linked("s1 s2", "s1-s2", "s2-s1");
-        Analysis result = Stages.run(loop, 1, () -> false).orElseThrow();
+        Analysis result = Stages.run(loop, 1, WorkTimes.published(), () -> false).orElseThrow();
         assertEquals(Optional.empty(), result.criticalPath());
         assertEquals(2, result.mirror().cells().size());
     }

@@ -2,7 +2,9 @@ package counterstep.editor.details;
 
 import static org.assertj.swing.timing.Pause.pause;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import counterstep.edit.ChangeStep;
 import counterstep.editor.clipboard.PhotoIntake;
 import counterstep.editor.desk.Desk;
 import counterstep.editor.desk.Selection;
@@ -16,12 +18,16 @@ import counterstep.model.Procedure;
 import counterstep.model.Standing;
 import counterstep.model.Step;
 import counterstep.model.StepId;
+import counterstep.model.TimeRange;
+import counterstep.model.TimeSource;
 import counterstep.model.Trial;
 import counterstep.model.Verb;
 import java.awt.event.KeyEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import javax.swing.JButton;
+import javax.swing.JTextArea;
 import org.assertj.swing.fixture.JTextComponentFixture;
 import org.assertj.swing.timing.Condition;
 import org.junit.jupiter.api.AfterEach;
@@ -78,6 +84,69 @@ final class DetailsPanelTest {
         window.onDesk(Desk::undo);
         assertEquals("Screws out", window.procedure().step(FIRST).title());
         text("step.title").requireText("Screws out");
+    }
+
+    @Test
+    void aStepWithoutATimeTellsItsEstimateWithItsSourceAndTakesItAsOneUndo() {
+        Action remove = Action.of(Verb.REMOVE, Optional.of(SCREWS), 4);
+        Step acting = window.procedure().step(FIRST).draft().actions(List.of(remove)).step();
+        window.onDesk(desk -> desk.apply(new ChangeStep(acting, "Change actions")));
+        select(Selection.of(FIRST));
+        pause(
+                new Condition("the estimate is told") {
+                    @Override
+                    public boolean test() {
+                        return estimate().contains("0:38");
+                    }
+                });
+        assertTrue(estimate().contains("Yang and El-Haik (2003)"), this::estimate);
+
+        JButton use = window.frame().button("step.use-estimate").target();
+        window.onDesk(desk -> use.doClick());
+
+        assertEquals(OptionalInt.of(38), window.procedure().step(FIRST).seconds());
+        assertEquals(TimeSource.ESTIMATED, window.procedure().step(FIRST).timeSource());
+        assertEquals("", estimate());
+        window.onDesk(Desk::undo);
+        assertEquals(OptionalInt.empty(), window.procedure().step(FIRST).seconds());
+    }
+
+    /** What is told of a step without a time, as far as it is shown. */
+    private String estimate() {
+        return window
+                .frame()
+                .robot()
+                .finder()
+                .findAll(each -> "step.estimate".equals(each.getName()) && each.isShowing())
+                .stream()
+                .map(JTextArea.class::cast)
+                .map(JTextArea::getText)
+                .findFirst()
+                .orElse("");
+    }
+
+    @Test
+    void theRangeOfATimeIsTakenInEitherOrderAndTheTimeStandsForAMissingEnd() {
+        select(Selection.of(FIRST));
+        hand("step.time", "5:00");
+        hand("step.most", "15:00");
+        assertEquals(Optional.of(new TimeRange(300, 900)), range());
+        hand("step.least", "20:00");
+        assertEquals(Optional.of(new TimeRange(900, 1200)), range());
+        text("step.least").requireText("15:00");
+        hand("step.least", "");
+        hand("step.most", "");
+        assertEquals(Optional.empty(), range());
+    }
+
+    private Optional<TimeRange> range() {
+        return window.procedure().step(FIRST).timeRange();
+    }
+
+    private void hand(String field, String typed) {
+        text(field).focus().deleteText();
+        text(field).enterText(typed);
+        text(field).pressAndReleaseKeys(KeyEvent.VK_ENTER);
     }
 
     @Test

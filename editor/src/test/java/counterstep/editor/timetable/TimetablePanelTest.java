@@ -91,7 +91,7 @@ final class TimetablePanelTest {
             window.frame().robot().click(chart, new Point(chart.getWidth() * 5 / 6 - 8, 40));
             untilSelected(window, SECOND);
             assertEquals(
-                    "2 Lid off, from 1:00 to 1:30, critical",
+                    "2 Lid off, from 1:00 to 1:30, estimated, critical",
                     GuiActionRunner.execute(
                             () -> chart.getAccessibleContext().getAccessibleDescription()));
             window.frame().robot().pressAndReleaseKeys(KeyEvent.VK_LEFT);
@@ -105,7 +105,7 @@ final class TimetablePanelTest {
             Component chart = chart(window);
             window.onDesk(desk -> desk.select(Selection.of(SECOND)));
             assertEquals(
-                    "2 Lid off, from 1:00 to 1:30, could run later by 0:30",
+                    "2 Lid off, from 1:00 to 1:30, estimated, could run later by 0:30",
                     GuiActionRunner.execute(
                             () -> chart.getAccessibleContext().getAccessibleDescription()));
         }
