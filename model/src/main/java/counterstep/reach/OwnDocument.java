@@ -4,6 +4,7 @@ import counterstep.edit.OtherIds;
 import counterstep.excerpt.Excerpt;
 import counterstep.model.Action;
 import counterstep.model.Device;
+import counterstep.model.Index;
 import counterstep.model.Item;
 import counterstep.model.ItemId;
 import counterstep.model.Part;
@@ -18,6 +19,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Some steps of a whole as a document of their own, with its head and all facts that matter. */
 final class OwnDocument {
@@ -77,8 +79,24 @@ final class OwnDocument {
                         .formatted(steps.size(), whole.steps().size(), head.title()),
                 head.language(),
                 head.skill(),
-                head.conditions(),
+                conditions(head),
                 head.cautions().stream().map(ids::hazard).toList());
+    }
+
+    /** Those of the whole, and what is left out of it. */
+    private List<String> conditions(TitleBlock head) {
+        Index index = Index.of(whole);
+        String left =
+                whole.steps().stream()
+                        .map(Step::id)
+                        .filter(step -> !steps.contains(step))
+                        .map(step -> index.number(step) + " " + index.step(step).title())
+                        .collect(Collectors.joining(", "));
+        List<String> conditions = new ArrayList<>(head.conditions());
+        if (!left.isEmpty()) {
+            conditions.add("Left out here, by the numbers of the whole: " + left.strip() + ".");
+        }
+        return conditions;
     }
 
     private static String title(Device device, String names) {
