@@ -73,6 +73,16 @@ record Scene(
         return Optional.ofNullable(cards.get(folding.shown(step)));
     }
 
+    /** What is selected, in words. */
+    String said(Selection selected) {
+        return selected.steps().stream()
+                .flatMap(step -> standsFor(step).stream())
+                .map(card -> card.face().said())
+                .distinct()
+                .reduce((one, other) -> one + "; " + other)
+                .orElse("nothing selected");
+    }
+
     /** Whether a step, or one in it, is selected. */
     boolean isSelected(Card card) {
         return card.steps().stream().anyMatch(selection.steps()::contains);

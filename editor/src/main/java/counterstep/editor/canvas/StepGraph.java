@@ -360,14 +360,7 @@ public final class StepGraph extends JPanel {
     }
 
     private void describe(DeskState state) {
-        String said =
-                state.selection().steps().stream()
-                        .flatMap(step -> cells.scene().standsFor(step).stream())
-                        .map(Card::face)
-                        .map(Face::said)
-                        .distinct()
-                        .reduce((one, other) -> one + "; " + other)
-                        .orElse("nothing selected");
+        String said = cells.scene().said(state.selection());
         pane.getGraphControl().getAccessibleContext().setAccessibleDescription(said);
     }
 
