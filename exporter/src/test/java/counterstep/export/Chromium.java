@@ -35,7 +35,12 @@ public final class Chromium {
     public static Path print(Path page, Path folder) throws IOException, InterruptedException {
         Path pdf = folder.resolve("printed.pdf");
         Files.deleteIfExists(pdf);
-        run(page, folder, folder.resolve("browser.out"), "--print-to-pdf=" + pdf);
+        run(
+                page,
+                folder,
+                folder.resolve("browser.out"),
+                "--no-pdf-header-footer",
+                "--print-to-pdf=" + pdf);
         if (!Files.exists(pdf)) {
             throw new IOException(Files.readString(folder.resolve("browser.log")));
         }

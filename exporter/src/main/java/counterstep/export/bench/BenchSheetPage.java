@@ -124,12 +124,21 @@ final class BenchSheetPage {
     private void notes(List<Note> notes) {
         for (int place = 0; place < notes.size(); place++) {
             Note note = notes.get(place);
-            markup.text(place == 0 ? "" : "; ").text(note.words());
+            markup.text(place == 0 ? "" : "; ");
             if (note.blank()) {
-                markup.text(" ").element("span", "", "class", "blank");
-                markup.text(note.unit().isBlank() ? "" : " " + note.unit());
+                toFill(note);
+            } else {
+                markup.text(note.words());
             }
         }
+    }
+
+    /** The line to write on stays with the word before it. */
+    private void toFill(Note note) {
+        int last = note.words().lastIndexOf(' ') + 1;
+        markup.text(note.words().substring(0, last)).open("span", "class", "fill");
+        markup.text(note.words().substring(last) + " ").element("span", "", "class", "blank");
+        markup.text(note.unit().isBlank() ? "" : " " + note.unit()).close();
     }
 
     private void totals(Totals totals) {

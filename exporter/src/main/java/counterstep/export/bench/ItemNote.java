@@ -27,10 +27,15 @@ final class ItemNote implements Item.Cases<Optional<Note>> {
 
     private final Step step;
     private final Action action;
+    private final boolean alwaysNamed;
 
-    ItemNote(Step step, Action action) {
+    /**
+     * @param alwaysNamed whether the item is named even where the step's title names it
+     */
+    ItemNote(Step step, Action action, boolean alwaysNamed) {
         this.step = step;
         this.action = action;
+        this.alwaysNamed = alwaysNamed;
     }
 
     @Override
@@ -111,10 +116,12 @@ final class ItemNote implements Item.Cases<Optional<Note>> {
         return Optional.of(Note.of(count(item)));
     }
 
-    /** '6', or '6 shell screws' where the step's title does not name them. */
+    /** '6', or '6 shell screws' where the step's title does not name them, or not them alone. */
     private String count(Item item) {
         String title = step.title().toLowerCase(Locale.ROOT);
         boolean named = title.contains(item.name().toLowerCase(Locale.ROOT));
-        return named ? Integer.toString(action.count()) : action.count() + " " + item.name();
+        return named && !alwaysNamed
+                ? Integer.toString(action.count())
+                : action.count() + " " + item.name();
     }
 }

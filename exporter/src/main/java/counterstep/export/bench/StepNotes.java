@@ -5,6 +5,7 @@ import counterstep.model.Action;
 import counterstep.model.Attendance;
 import counterstep.model.Item;
 import counterstep.model.Numbers;
+import counterstep.model.Part;
 import counterstep.model.SignalWord;
 import counterstep.model.Step;
 import counterstep.model.SupplyUse;
@@ -45,7 +46,10 @@ final class StepNotes {
     private void act(Action action) {
         Optional<Item> item = action.item().map(print.facts().index()::item);
         int before = notes.size();
-        item.ifPresent(acted -> acted.match(new ItemNote(step, action)).ifPresent(notes::add));
+        item.ifPresent(
+                acted ->
+                        acted.match(new ItemNote(step, action, !isCountedAlone()))
+                                .ifPresent(notes::add));
         boolean readingAsked = notes.subList(before, notes.size()).stream().anyMatch(Note::blank);
         if (!action.reading().isBlank() && !readingAsked) {
             notes.add(Note.reading(action.reading(), ""));
@@ -63,6 +67,17 @@ final class StepNotes {
             say((use.amount() + " " + print.facts().index().supply(use.supply()).name()).strip());
         }
         say(action.poweredTest() ? "power on" : "");
+    }
+
+    /** Whether no more than one kind of thing is counted, so that the title can name it. */
+    private boolean isCountedAlone() {
+        return step.actions().stream()
+                        .flatMap(action -> action.item().stream())
+                        .distinct()
+                        .map(print.facts().index()::item)
+                        .filter(item -> !(item instanceof Part))
+                        .count()
+                <= 1;
     }
 
     private void say(String words) {

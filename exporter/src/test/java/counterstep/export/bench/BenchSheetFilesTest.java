@@ -97,6 +97,24 @@ final class BenchSheetFilesTest {
     }
 
     @Test
+    void aNumberStandsAloneOnlyWhereTheTitleNamesAllThatIsCounted() {
+        BenchSheet sheet = BenchSheet.of(Prints.sample(Samples.SUPPLY_FAN));
+        assertEquals(
+                List.of(Note.of("1 cable tie"), Note.of("1 fan lead")),
+                step(sheet, "Fan lead off").notes());
+        BenchSheet other = BenchSheet.of(Prints.sample(Samples.STICK_UNIT));
+        assertEquals(List.of(Note.of("1")), step(other, "Plug the cell lead in").notes());
+    }
+
+    @Test
+    void theLineToWriteOnStaysWithTheWordBeforeIt() throws Exception {
+        String page = Files.readString(write(Prints.sample(Samples.SUPPLY_FAN), 0));
+        assertTrue(
+                page.contains(
+                        "; <span class=\"fill\">initials <span class=\"blank\"></span></span>"));
+    }
+
+    @Test
     void valuesHaveALineToWriteOnAndSafetyStepsWantInitials() {
         BenchSheet sheet = BenchSheet.of(Prints.sample(Samples.STICK_UNIT));
         assertEquals(
