@@ -11,8 +11,9 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 
 /**
- * Draws around the steps what the plan says of them: a heavy line below those that may not be late,
- * by how much the others may, the tool in hand as a ribbon.
+ * Draws around the steps what the plan says of them: a heavy line below those that may not be late
+ * and below a folded phase with such a step, by how much the others may, the tool in hand as a
+ * ribbon.
  */
 final class PlanMarks {
     private static final double INSET = 8;
@@ -49,8 +50,7 @@ final class PlanMarks {
             graphics.setColor(Palette.CRITICAL.color());
             graphics.setStroke(new BasicStroke((float) (4 * new Lettering(zoom).line())));
             scene.cards().values().stream()
-                    .filter(card -> shown.critical().contains(card.step()))
-                    .filter(card -> scene.card(card.step()).isPresent())
+                    .filter(card -> card.steps().stream().anyMatch(shown.critical()::contains))
                     .map(Card::box)
                     .filter(box -> seen(graphics, box))
                     .forEach(

@@ -14,6 +14,8 @@ public final class Markup {
     private static final Set<String> OWN_LINE =
             Set.of("div", "nav", "section", "ol", "ul", "li", "table", "tr", "p", "h1", "h2", "h3");
 
+    private static final String NOT_PLAIN = "&<>\"'";
+
     /** Side of a mark in CSS pixels; the PDF maker wants whole ones. */
     private static final double MARK = 16;
 
@@ -85,6 +87,21 @@ public final class Markup {
 
     /** Text that is safe between tags and in quoted attributes. */
     static String escaped(String text) {
+        return isPlain(text) ? text : escapedOneByOne(text);
+    }
+
+    /** Most texts are, and the long ones, which are photos. */
+    private static boolean isPlain(String text) {
+        for (int place = 0; place < text.length(); place++) {
+            char sign = text.charAt(place);
+            if (sign < ' ' || sign > '~' || NOT_PLAIN.indexOf(sign) >= 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static String escapedOneByOne(String text) {
         StringBuilder safe = new StringBuilder(text.length() + 16);
         text.codePoints().forEach(point -> append(safe, point));
         return safe.toString();

@@ -23,6 +23,9 @@ final class Pixels {
 
     /** Turned clockwise by so many quarters. */
     static BufferedImage turned(BufferedImage image, int quarters) {
+        if (quarters % 4 == 0 && !image.getColorModel().hasAlpha()) {
+            return image;
+        }
         int width = image.getWidth();
         int height = image.getHeight();
         boolean upright = quarters % 2 == 0;

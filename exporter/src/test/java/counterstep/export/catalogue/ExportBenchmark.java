@@ -23,7 +23,6 @@ import counterstep.store.PhotoFolder;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,32 +68,33 @@ public final class ExportBenchmark {
         System.out.printf("| %s | %.1f | %d |%n", what, seconds, bytes >> 20);
     }
 
-    /** Few different pictures under many names: a decoder has as much to do with each. */
+    /** Each photo has a shape more than the one before, so that no two are the same file. */
     private static long draw(Path folder) throws IOException {
-        List<byte[]> pictures = new ArrayList<>();
-        for (int seed = 0; seed < 4; seed++) {
-            pictures.add(picture(seed));
+        Random random = new Random(1);
+        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+        for (int number = 0; number < 300; number++) {
+            shape(image, random);
         }
+        grain(image, random);
         long bytes = 0;
         for (int step = 1; step <= STEPS; step++) {
-            byte[] picture = pictures.get(step % pictures.size());
-            Files.write(folder.resolve("step-" + step + ".jpg"), picture);
-            bytes += picture.length;
+            shape(image, random);
+            Path file = folder.resolve("step-" + step + ".jpg");
+            ImageIO.write(image, "jpg", file.toFile());
+            bytes += Files.size(file);
         }
         return bytes;
     }
 
-    /** Shapes and grain, as a camera sees them. */
-    private static byte[] picture(long seed) throws IOException {
-        Random random = new Random(seed);
-        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+    private static void shape(BufferedImage image, Random random) {
         Graphics2D graphics = image.createGraphics();
-        for (int shape = 0; shape < 300; shape++) {
-            graphics.setColor(new Color(random.nextInt(0x1000000)));
-            graphics.fillOval(
-                    random.nextInt(WIDTH), random.nextInt(HEIGHT), random.nextInt(900), 200);
-        }
+        graphics.setColor(new Color(random.nextInt(0x1000000)));
+        graphics.fillOval(random.nextInt(WIDTH), random.nextInt(HEIGHT), random.nextInt(900), 200);
         graphics.dispose();
+    }
+
+    /** As a camera sees it. */
+    private static void grain(BufferedImage image, Random random) {
         for (int y = 0; y < HEIGHT; y++) {
             for (int x = 0; x < WIDTH; x++) {
                 int grain = random.nextInt(8);
@@ -102,9 +102,6 @@ public final class ExportBenchmark {
                         x, y, image.getRGB(x, y) & 0xF8F8F8 | grain << 16 | grain << 8 | grain);
             }
         }
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ImageIO.write(image, "jpg", out);
-        return out.toByteArray();
     }
 
     private static Procedure procedure() {
