@@ -62,8 +62,7 @@ enum Course {
                                         analysis,
                                         plan,
                                         times,
-                                        summary(found.orElseThrow(), times, analysis, plan)
-                                                + new TimeWords(analysis).ofWhole()));
+                                        summary(found.orElseThrow(), times, analysis, plan)));
     }
 
     private Optional<CrewTimetable> timetable(CrewPlan found) {
@@ -76,10 +75,13 @@ enum Course {
     private String summary(
             CrewPlan found, CrewTimetable times, Analysis analysis, CriticalPath plan) {
         String length = CrewWords.length(found);
+        String estimated = new TimeWords(analysis).ofWhole();
         String words =
                 switch (this) {
-                    case PAGE -> CrewWords.clock(times.tenths()) + "; shortest " + length;
-                    case SHORTEST -> length + found.downThePage().map(Course::page).orElse("");
+                    case PAGE ->
+                            CrewWords.clock(times.tenths()) + estimated + "; shortest " + length;
+                    case SHORTEST ->
+                            length + estimated + found.downThePage().map(Course::page).orElse("");
                 };
         return words + changes(analysis, times) + "; critical path " + Clock.words(plan.seconds());
     }

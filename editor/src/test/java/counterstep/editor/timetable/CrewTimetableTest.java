@@ -11,6 +11,7 @@ import counterstep.model.Phase;
 import counterstep.model.Procedure;
 import counterstep.model.Step;
 import counterstep.model.StepId;
+import counterstep.model.TimeSource;
 import counterstep.store.ProcedureFile;
 import counterstep.testing.Samples;
 import java.awt.BorderLayout;
@@ -41,6 +42,7 @@ final class CrewTimetableTest {
         return Step.titled(id, Phase.TEARDOWN, "Lid off")
                 .draft()
                 .seconds(OptionalInt.of(seconds))
+                .timeSource(TimeSource.MEASURED)
                 .secondPerson(secondPerson)
                 .step();
     }
@@ -110,7 +112,7 @@ final class CrewTimetableTest {
                     "1:00, the shortest possible, proved; in page order 1:00; critical path 1:00");
             window.onDesk(desk -> desk.select(Selection.of(PUMP)));
             assertEquals(
-                    "2 Lid off, technician 2, from 0:00 to 0:30",
+                    "2 Lid off, technician 2, from 0:00 to 0:30, measured",
                     onEventThread(
                             () ->
                                     found(window, "timetable")
@@ -133,7 +135,8 @@ final class CrewTimetableTest {
             untilSaid(
                     window,
                     "timetable summary",
-                    "24:23, the shortest possible, proved; in page order 24:23;"
+                    "24:23, the shortest possible, proved, 2:40 of it estimated;"
+                            + " in page order 24:23;"
                             + " 10 tool changes, 0:42; critical path 23:20");
         }
     }
