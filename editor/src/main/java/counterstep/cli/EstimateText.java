@@ -5,6 +5,7 @@ import counterstep.estimate.TimeShares;
 import counterstep.model.Index;
 import counterstep.model.StepId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -53,7 +54,7 @@ final class EstimateText {
                         .collect(
                                 Collectors.groupingBy(
                                         estimates.none()::get,
-                                        java.util.LinkedHashMap::new,
+                                        LinkedHashMap::new,
                                         Collectors.toList()));
         List<String> lines = new ArrayList<>();
         byReason.forEach(

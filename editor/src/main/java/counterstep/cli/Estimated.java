@@ -37,12 +37,8 @@ record Estimated(Procedure stated, Estimates estimates, TimeShares shares, boole
 
     /** Whether the time of a step in the plan is an estimate by the figures. */
     boolean reckoned(Step step) {
-        return counted && stated.steps().stream().anyMatch(each -> untimed(each, step));
-    }
-
-    private boolean untimed(Step each, Step step) {
-        return each.id().equals(step.id())
-                && each.seconds().isEmpty()
-                && estimates.of(each.id()).isPresent();
+        return counted
+                && stated.step(step.id()).seconds().isEmpty()
+                && estimates.of(step.id()).isPresent();
     }
 }

@@ -131,9 +131,7 @@ final class ExportCommand implements Callable<Integer> {
     static final class PaperOfWord implements ITypeConverter<Paper> {
         @Override
         public Paper convert(String word) {
-            return Arrays.stream(Paper.values())
-                    .filter(paper -> paper.word().equalsIgnoreCase(word))
-                    .findFirst()
+            return Paper.find(word)
                     .orElseThrow(
                             () ->
                                     new TypeConversionException(

@@ -1,5 +1,8 @@
 package counterstep.export;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** The paper that sheets are laid out for (ISO 216 A4; ANSI/ASME Y14.1 A, 'Letter'). */
 public enum Paper {
     A4("a4", "A4", 210, 297),
@@ -15,6 +18,13 @@ public enum Paper {
         this.css = css;
         this.width = width;
         this.height = height;
+    }
+
+    /** The paper of a word. */
+    public static Optional<Paper> find(String word) {
+        return Arrays.stream(values())
+                .filter(paper -> paper.word.equalsIgnoreCase(word))
+                .findFirst();
     }
 
     /** The word on the command line. */

@@ -10,7 +10,7 @@ import java.util.List;
 
 /** A step from the middle: its title, what it touches and how many, its time and its tool. */
 final class MiddleFace {
-    private static final double TEXT_LEFT = 18;
+    static final double TEXT_LEFT = 18;
     private static final double TITLE_LEFT = 42;
     private static final double RIGHT = Measures.WIDTH - 10;
     private static final double TITLE_LINE = 21;
@@ -92,7 +92,7 @@ final class MiddleFace {
 
     private void tag(Graphics2D graphics, String tool, Lettering letters) {
         graphics.setFont(letters.font(Type.LABEL_STRONG));
-        double most = Measures.WIDTH - 50;
+        double most = ToolTag.room(Measures.WIDTH, letters.growth());
         ToolTag.paint(graphics, tool, fit, TEXT_LEFT, Measures.HEIGHT, most, letters.growth());
     }
 }

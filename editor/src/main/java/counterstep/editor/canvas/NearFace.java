@@ -55,7 +55,8 @@ final class NearFace {
         rows.paint(graphics, face.near(), body);
         if (!face.tool().isEmpty()) {
             graphics.setFont(Type.LABEL_STRONG.font());
-            ToolTag.paint(graphics, face.tool(), fit, LEFT, frame.height(), frame.width() - 50, 1);
+            double most = ToolTag.room(frame.width(), 1);
+            ToolTag.paint(graphics, face.tool(), fit, LEFT, frame.height(), most, 1);
         }
     }
 

@@ -11,7 +11,15 @@ final class ToolTag {
     private static final double FALL = 9;
     private static final double HEIGHT = 18;
 
+    /** What 'float 88:88' takes beside it, in letters that have not grown. */
+    private static final double FLOAT = 76;
+
     private ToolTag() {}
+
+    /** How long the words may be below a card of that width, with the float beside them. */
+    static double room(double width, double growth) {
+        return width - 44 - FLOAT * growth;
+    }
 
     /** In the font that is set; one that is grown rises, to stay clear of the step below. */
     static void paint(

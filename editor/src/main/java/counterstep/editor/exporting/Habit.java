@@ -41,11 +41,7 @@ record Habit(List<Exporter> formats, Choices choices) {
                             .map(Catalogue::find)
                             .flatMap(Optional::stream)
                             .toList();
-            Paper paper =
-                    Arrays.stream(Paper.values())
-                            .filter(each -> each.word().equals(words[1]))
-                            .findFirst()
-                            .orElse(Paper.A4);
+            Paper paper = Paper.find(words[1]).orElse(Paper.A4);
             SpeechRate rate = new SpeechRate(Integer.parseInt(words[2]));
             return new Habit(formats, new Choices(paper, rate, Integer.parseInt(words[3])));
         } catch (IllegalArgumentException meaningless) {

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicLong;
@@ -29,6 +30,9 @@ final class Leaves implements AutoCloseable {
     private final ExecutorService worker = Executors.newSingleThreadExecutor(Leaves::daemon);
     private final AtomicLong newest = new AtomicLong();
     private final Exported document;
+
+    /** The last print, so that a look at another format does not derive it again. */
+    private Optional<Print> print = Optional.empty();
 
     Leaves(Exported document) {
         this.document = document;
@@ -53,12 +57,20 @@ final class Leaves implements AutoCloseable {
                     Teller teller = new Teller(wanted, begin, more);
                     if (wanted == newest.get()) {
                         try {
-                            tell(document.print(choices), format, teller);
+                            tell(print(choices), format, teller);
                         } catch (BadInput refused) {
                             teller.test(new Leaf.Text(refused.getMessage()));
                         }
                     }
                 });
+    }
+
+    private Print print(Choices choices) {
+        Print made =
+                print.filter(last -> last.choices().equals(choices))
+                        .orElseGet(() -> document.print(choices));
+        print = Optional.of(made);
+        return made;
     }
 
     private static void tell(Print print, Exporter format, Predicate<Leaf> told) {

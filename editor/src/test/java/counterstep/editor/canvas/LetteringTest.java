@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import counterstep.editor.theme.Theme;
 import counterstep.editor.theme.Type;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -41,5 +43,19 @@ final class LetteringTest {
         for (double zoom = Viewpoint.LEAST; zoom < 0.58; zoom += 0.01) {
             assertTrue(FarFace.number(zoom) < Measures.HEIGHT, "at " + zoom);
         }
+    }
+
+    @Test
+    void aLongToolLeavesRoomForTheFloatBesideIt() {
+        Graphics2D graphics = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+        for (double zoom = 0.58; zoom < 1.3; zoom += 0.01) {
+            Lettering letters = new Lettering(zoom);
+            graphics.setFont(letters.font(Type.LABEL));
+            double width = graphics.getFontMetrics().stringWidth("float 88:88");
+            double left = Measures.WIDTH - 10 - width - 14 * letters.growth();
+            double room = ToolTag.room(Measures.WIDTH, letters.growth());
+            assertTrue(MiddleFace.TEXT_LEFT + room + 16 <= left, "at " + zoom);
+        }
+        graphics.dispose();
     }
 }

@@ -8,7 +8,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 
-/** The guide as NAME.guide.html: one file, no script, nothing loaded from elsewhere. */
+/**
+ * The guide as NAME.guide.html: one file, nothing loaded from elsewhere, whole without its script.
+ */
 public final class HtmlGuide implements Exporter {
     private static final String PDF_RULES = Rules.beside(HtmlGuide.class, "guide-pdf.css");
 
@@ -31,13 +33,13 @@ public final class HtmlGuide implements Exporter {
     /** The page itself, to be shown and not written. */
     public static String page(Print print) {
         Guide guide = Guide.of(print);
-        return Page.of(guide, Style.ofGuide(guide.imprint()), Medium.BROWSER);
+        return Page.forBrowser(guide, Style.ofGuide(guide.imprint()));
     }
 
     /** The page for the PDF maker, on the paper of the print. */
-    public static String pageForPdf(Print print) {
+    public static PaperPage pageForPdf(Print print) {
         Guide guide = Guide.of(print);
         Style style = Style.forPdf(guide.imprint(), PDF_RULES, print.paper());
-        return Page.of(guide, style, Medium.PAPER);
+        return Page.forPaper(guide, style);
     }
 }

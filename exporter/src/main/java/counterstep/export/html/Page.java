@@ -6,8 +6,10 @@ import counterstep.export.guide.Imprint;
 import counterstep.export.guide.PhaseBlock;
 import counterstep.export.guide.StepBlock;
 import counterstep.export.guide.TitleLines;
+import counterstep.export.picture.EncodedPicture;
 import counterstep.model.Phase;
 import java.util.List;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 
 /** Sets a guide as one HTML page. */
@@ -22,16 +24,24 @@ final class Page {
     private final StepSetter steps;
     private final Boxes boxes;
 
-    private Page(Guide guide, Style style, Medium medium) {
+    private Page(
+            Guide guide, Style style, Medium medium, Function<EncodedPicture, String> address) {
         this.guide = guide;
         this.style = style;
         this.medium = medium;
         this.boxes = new Boxes(markup, medium);
-        this.steps = new StepSetter(markup, medium, boxes);
+        this.steps = new StepSetter(markup, medium, boxes, address);
     }
 
-    static String of(Guide guide, Style style, Medium medium) {
-        return new Page(guide, style, medium).set();
+    /** One file that holds everything in itself. */
+    static String forBrowser(Guide guide, Style style) {
+        return new Page(guide, style, Medium.BROWSER, EncodedPicture::dataUri).set();
+    }
+
+    static PaperPage forPaper(Guide guide, Style style) {
+        PaperPhotos photos = new PaperPhotos();
+        String html = new Page(guide, style, Medium.PAPER, photos::address).set();
+        return new PaperPage(html, photos.all());
     }
 
     private String set() {

@@ -8,6 +8,7 @@ import counterstep.export.shape.SvgMark;
 import counterstep.model.Callout;
 import counterstep.model.Numbers;
 import java.awt.Shape;
+import java.util.function.Function;
 
 /** Sets a photo with its callouts over it, or a named empty frame where there is no photo. */
 final class PhotoSetter {
@@ -21,10 +22,15 @@ final class PhotoSetter {
 
     private final Markup markup;
     private final Medium medium;
+    private final Function<EncodedPicture, String> address;
 
-    PhotoSetter(Markup markup, Medium medium) {
+    /**
+     * @param address where the page finds a photo
+     */
+    PhotoSetter(Markup markup, Medium medium, Function<EncodedPicture, String> address) {
         this.markup = markup;
         this.medium = medium;
+        this.address = address;
     }
 
     void set(PhotoBlock photo) {
@@ -62,7 +68,7 @@ final class PhotoSetter {
         markup.open(
                 "img",
                 "src",
-                picture.dataUri(),
+                address.apply(picture),
                 "width",
                 Integer.toString(width),
                 "height",

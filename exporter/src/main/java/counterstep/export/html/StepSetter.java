@@ -4,10 +4,12 @@ import counterstep.export.guide.ActionRow;
 import counterstep.export.guide.HazardBlock;
 import counterstep.export.guide.StepBlock;
 import counterstep.export.guide.ToolTag;
+import counterstep.export.picture.EncodedPicture;
 import counterstep.export.shape.DriveShape;
 import counterstep.export.shape.ItemShape;
 import counterstep.model.Part;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Sets one step: number and box in the margin, notices, tool, what to do, photos at the right. */
@@ -16,10 +18,11 @@ final class StepSetter {
     private final Boxes boxes;
     private final PhotoSetter photos;
 
-    StepSetter(Markup markup, Medium medium, Boxes boxes) {
+    StepSetter(
+            Markup markup, Medium medium, Boxes boxes, Function<EncodedPicture, String> address) {
         this.markup = markup;
         this.boxes = boxes;
-        this.photos = new PhotoSetter(markup, medium);
+        this.photos = new PhotoSetter(markup, medium, address);
     }
 
     void set(StepBlock step) {

@@ -1,13 +1,19 @@
 package counterstep.export.pdf;
 
+import com.openhtmltopdf.extend.FSStream;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import counterstep.export.html.PaperPage;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -17,7 +23,7 @@ import org.w3c.dom.Document;
 
 /**
  * Lays out a page of HTML and writes it as a PDF that is tagged for reading aids, has bookmarks for
- * its headings and holds its fonts. Nothing is loaded from anywhere: photos stand in the page.
+ * its headings and holds its fonts. Nothing is loaded from anywhere: photos come with the page.
  */
 public final class PdfPage {
     private static final List<Integer> WEIGHTS = List.of(400, 600, 700);
@@ -33,17 +39,19 @@ public final class PdfPage {
      * @param page HTML whose style sheet names a paper and does without grids and columns
      * @param subject one line on what it is, for lists of files
      */
-    public static byte[] of(String page, String subject) {
+    public static byte[] of(PaperPage page, String subject) {
         XRLog.setLoggingEnabled(false);
         WRITER.setLevel(Level.SEVERE);
-        Document document = W3CDom.convert(Jsoup.parse(page));
+        Document document = W3CDom.convert(Jsoup.parse(page.html()));
         Outline.addTo(document, subject);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.useFastMode();
         builder.usePdfUaAccessibility(true);
         builder.useSVGDrawer(new BatikSVGDrawer());
-        builder.useUriResolver((base, uri) -> uri.startsWith("data:") ? uri : null);
+        builder.useUriResolver((base, uri) -> page.photos().containsKey(uri) ? uri : null);
+        builder.useProtocolsStreamImplementation(
+                address -> new Held(page.photos().get(address)), "photo");
         WEIGHTS.forEach(
                 weight ->
                         builder.useFont(
@@ -57,6 +65,19 @@ public final class PdfPage {
             throw new UncheckedIOException(unwritable);
         }
         return out.toByteArray();
+    }
+
+    /** What lies in memory, for the PDF maker. */
+    private record Held(byte[] bytes) implements FSStream {
+        @Override
+        public InputStream getStream() {
+            return new ByteArrayInputStream(bytes);
+        }
+
+        @Override
+        public Reader getReader() {
+            return new InputStreamReader(getStream(), StandardCharsets.UTF_8);
+        }
     }
 
     private static InputStream font(int weight) {

@@ -2,6 +2,7 @@ package counterstep.export.pdf;
 
 import counterstep.export.Print;
 import counterstep.export.guide.Imprint;
+import counterstep.export.html.PaperPage;
 import counterstep.export.html.Style;
 import counterstep.store.OutputFolder;
 import java.nio.charset.StandardCharsets;
@@ -32,6 +33,6 @@ public final class SheetFiles {
         String name = print.baseName() + "." + kind;
         return List.of(
                 folder.write(name + ".html", html.getBytes(StandardCharsets.UTF_8)),
-                folder.write(name + ".pdf", PdfPage.of(forPdf, imprint.name())));
+                folder.write(name + ".pdf", PdfPage.of(PaperPage.without(forPdf), imprint.name())));
     }
 }
