@@ -51,7 +51,7 @@ public final class PdfPage {
         builder.useSVGDrawer(new BatikSVGDrawer());
         builder.useUriResolver((base, uri) -> page.photos().containsKey(uri) ? uri : null);
         builder.useProtocolsStreamImplementation(
-                address -> new Held(page.photos().get(address)), "photo");
+                address -> held(page.photos().get(address)), "photo");
         WEIGHTS.forEach(
                 weight ->
                         builder.useFont(
@@ -68,16 +68,18 @@ public final class PdfPage {
     }
 
     /** What lies in memory, for the PDF maker. */
-    private record Held(byte[] bytes) implements FSStream {
-        @Override
-        public InputStream getStream() {
-            return new ByteArrayInputStream(bytes);
-        }
+    private static FSStream held(byte[] bytes) {
+        return new FSStream() {
+            @Override
+            public InputStream getStream() {
+                return new ByteArrayInputStream(bytes);
+            }
 
-        @Override
-        public Reader getReader() {
-            return new InputStreamReader(getStream(), StandardCharsets.UTF_8);
-        }
+            @Override
+            public Reader getReader() {
+                return new InputStreamReader(getStream(), StandardCharsets.UTF_8);
+            }
+        };
     }
 
     private static InputStream font(int weight) {
